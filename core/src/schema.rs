@@ -1,0 +1,236 @@
+//! JSON Schema (draft 2020-12) of scenarios and answers, made from the tables.
+
+use crate::format;
+use crate::input::{INPUTS, Input, Kind};
+use crate::layout::Layout;
+use crate::topic::{OutputKind, Topic};
+use crate::tree::Tree;
+use crate::words::{self, Lang};
+
+const DIALECT: &str = "https://json-schema.org/draft/2020-12/schema";
+
+/// Schema of a topic: the scenario that it reads and the answer that it gives.
+#[must_use]
+pub fn of_topic(topic: &Topic) -> Tree {
+    let inputs: Vec<&Input> = topic.inputs().collect();
+    let mut schema = document(&format!("Axlewright: {}", topic.name));
+    schema.set_path("properties.scenario", object_of(&inputs));
+    schema.set_path("properties.answer", answer(topic));
+    schema
+}
+
+/// Schema of a scenario with every field that any topic reads.
+#[must_use]
+pub fn of_scenario() -> Tree {
+    let inputs: Vec<&Input> = INPUTS.iter().collect();
+    let mut schema = document("Axlewright: scenario");
+    if let Tree::Map(entries) = object_of(&inputs) {
+        for (name, value) in entries {
+            schema.set(&name, value);
+        }
+    }
+    schema
+}
+
+fn document(title: &str) -> Tree {
+    let mut schema = Tree::map();
+    schema.set("$schema", Tree::text(DIALECT));
+    schema.set("title", Tree::text(title));
+    schema.set("type", Tree::text("object"));
+    schema
+}
+
+fn object_of(inputs: &[&Input]) -> Tree {
+    let mut root = closed_object();
+    for input in inputs {
+        match input.path.split_once('.') {
+            None => root.set_path(&format!("properties.{}", input.path), field(input)),
+            Some((section, name)) => {
+                let place = format!("properties.{section}");
+                let mut part = root
+                    .get("properties")
+                    .and_then(|p| p.get(section))
+                    .cloned()
+                    .unwrap_or_else(closed_object);
+                part.set_path(&format!("properties.{name}"), field(input));
+                root.set_path(&place, part);
+            }
+        }
+    }
+    root
+}
+
+fn closed_object() -> Tree {
+    let mut object = Tree::map();
+    object.set("type", Tree::text("object"));
+    object.set("additionalProperties", Tree::Bool(false));
+    object
+}
+
+fn texts(items: &[&str]) -> Tree {
+    Tree::List(items.iter().map(|item| Tree::text(*item)).collect())
+}
+
+fn field(input: &Input) -> Tree {
+    let mut field = Tree::map();
+    field.set(
+        "title",
+        Tree::text(words::get(Lang::English, &input.label_key())),
+    );
+    field.set(
+        "description",
+        Tree::text(words::get(Lang::English, &input.help_key())),
+    );
+    match &input.kind {
+        Kind::Quantity {
+            dimension,
+            accepted,
+            default,
+            ..
+        } => {
+            field.set("type", texts(&["string", "number"]));
+            field.set("minimum", Tree::Number(accepted.0));
+            field.set("maximum", Tree::Number(accepted.1));
+            if let Some(default) = default {
+                field.set("default", Tree::Number(*default));
+            }
+            field.set("x-symbol", Tree::text(input.symbol));
+            field.set("x-unit", Tree::text(dimension.si_unit()));
+            let units: Vec<&str> = dimension.units().collect();
+            field.set("x-units", texts(&units));
+        }
+        Kind::Choice { words, default } => {
+            field.set("type", Tree::text("string"));
+            field.set("enum", texts(words));
+            if let Some(word) = default {
+                field.set("default", Tree::text(*word));
+            }
+        }
+        Kind::Layouts => {
+            let mut item = Tree::map();
+            item.set("enum", texts(Layout::NAMES));
+            field.set("type", Tree::text("array"));
+            field.set("items", item);
+        }
+    }
+    field
+}
+
+fn answer(topic: &Topic) -> Tree {
+    let mut root = Tree::map();
+    root.set("type", Tree::text("object"));
+    for (at, output) in topic.outputs.iter().enumerate() {
+        let mut field = Tree::map();
+        let title = words::get(Lang::English, &topic.output_key(at));
+        field.set("title", Tree::text(title));
+        match output.kind {
+            OutputKind::Quantity(dimension) => {
+                field.set("type", Tree::text("number"));
+                field.set("x-symbol", Tree::text(output.symbol));
+                field.set("x-unit", Tree::text(dimension.si_unit()));
+                field.set("x-digits", Tree::Number(f64::from(output.digits)));
+            }
+            OutputKind::Word => field.set("type", Tree::text("string")),
+            OutputKind::Flag => field.set("type", Tree::text("boolean")),
+        }
+        let mut path = String::new();
+        for part in output.name.split('.') {
+            let key = if part == "*" {
+                "additionalProperties"
+            } else {
+                part
+            };
+            if !path.is_empty() {
+                path.push('.');
+            }
+            if part != "*" {
+                path.push_str("properties.");
+            }
+            path.push_str(key);
+        }
+        root.set_path(&path, field);
+    }
+    root
+}
+
+/// A scenario to start from, as commented TOML: every field of a topic, those of the example set.
+#[must_use]
+pub fn starter(topic: &Topic) -> String {
+    let mut text = format!(
+        "# A scenario for `axlewright answer {} FILE`. {}\n",
+        topic.name,
+        words::get(Lang::English, "starter.intro")
+    );
+    let mut section = "";
+    let mut inputs: Vec<&Input> = topic.inputs().collect();
+    // TOML wants the fields without a section before the first section.
+    inputs.sort_by_key(|input| {
+        let head = input.path.split_once('.').map_or("", |(head, _)| head);
+        INPUTS
+            .iter()
+            .position(|i| !head.is_empty() && i.path.starts_with(head))
+    });
+    for input in inputs {
+        let (head, name) = input.path.split_once('.').unwrap_or(("", input.path));
+        if head != section {
+            section = head;
+            text.push_str(&format!("\n[{head}]\n"));
+        }
+        let example = topic.example.iter().find(|(path, _)| *path == input.path);
+        let value = match (example, &input.kind) {
+            (Some((_, value)), Kind::Layouts) => {
+                let names: Vec<String> = value.split(' ').map(|n| format!("\"{n}\"")).collect();
+                format!("[{}]", names.join(", "))
+            }
+            (Some((_, value)), _) => format!("\"{value}\""),
+            (
+                None,
+                Kind::Quantity {
+                    dimension,
+                    usual,
+                    default,
+                    ..
+                },
+            ) => {
+                let value = default.unwrap_or(usual.0);
+                let shown = format!("{} {}", format::plain(value), dimension.si_unit());
+                format!("\"{}\"", shown.trim())
+            }
+            (None, Kind::Choice { words, default }) => {
+                format!(
+                    "\"{}\"",
+                    default.or(words.first().copied()).unwrap_or_default()
+                )
+            }
+            (None, Kind::Layouts) => "[\"F1\", \"R1\"]".into(),
+        };
+        let mark = if example.is_some() { "" } else { "# " };
+        let help = words::get(Lang::English, &input.help_key());
+        let allowed = input.allowed().phrase(Lang::English);
+        text.push_str(&format!("# {help} ({allowed})\n{mark}{name} = {value}\n"));
+    }
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::topic::TOPICS;
+
+    #[test]
+    fn a_schema_knows_every_field_of_its_topic() {
+        for topic in TOPICS {
+            let schema = of_topic(topic);
+            let scenario = schema.get("properties").and_then(|p| p.get("scenario"));
+            for path in topic.inputs {
+                let mut place = scenario;
+                for part in path.split('.') {
+                    place = place
+                        .and_then(|p| p.get("properties"))
+                        .and_then(|p| p.get(part));
+                }
+                assert!(place.is_some(), "{path}");
+            }
+        }
+    }
+}

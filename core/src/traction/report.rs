@@ -1,0 +1,402 @@
+//! The topic's table, its readings and its working.
+
+use super::{Limit, Question, limit};
+use crate::error::Problem;
+use crate::layout::{AxleDrive, Layout};
+use crate::load_transfer::{self, couple, less_lift, weight_across, write_chassis};
+use crate::scenario::Scenario;
+use crate::topic::{Output, OutputKind, Reading, ReadingValue, Readings, Topic, plain, quantity};
+use crate::units::Dimension as D;
+use crate::working::{Sheet, Step, number, sin, symbol as s};
+
+/// The topic.
+pub const TOPIC: Topic = Topic {
+    name: "traction",
+    inputs: &[
+        "vehicle.base",
+        "surface.kind",
+        "surface.friction_peak",
+        "vehicle.mass",
+        "vehicle.wheelbase",
+        "vehicle.cg_to_front_axle",
+        "vehicle.cg_height",
+        "surface.grade",
+        "traction.speed",
+        "traction.front_share",
+        "layouts",
+        "layout",
+        "vehicle.rolling_resistance",
+        "vehicle.drag_area",
+        "vehicle.drag_height",
+        "vehicle.lift_area_front",
+        "vehicle.lift_area_rear",
+        "air.density",
+        "vehicle.tyre_friction",
+        "vehicle.tyre_load_sensitivity",
+        "vehicle.tyre_reference_load",
+        "surface.friction_peak_left",
+        "surface.friction_peak_right",
+        "traction.front_differential",
+        "traction.rear_differential",
+        "traction.front_axle_type",
+        "traction.rear_axle_type",
+        "vehicle.final_drive_ratio",
+        "vehicle.roll_stiffness_front_share",
+        "vehicle.track_front",
+        "vehicle.track_rear",
+        "vehicle.wheel_radius",
+        "traction.motor_torque",
+        "vehicle.motor_torque",
+        "vehicle.motor_power",
+        "vehicle.motor_ratio",
+    ],
+    controls: &[
+        "surface.friction_peak",
+        "vehicle.cg_height",
+        "vehicle.cg_to_front_axle",
+        "vehicle.wheelbase",
+        "surface.grade",
+        "traction.speed",
+    ],
+    example: &[
+        ("vehicle.base", "esker"),
+        ("layouts", "F1 R1 F1R1"),
+        ("layout", "R1"),
+    ],
+    outputs: OUTPUTS,
+    solve: readings,
+    working,
+};
+
+const OUTPUTS: &[Output] = &[
+    quantity("limits.*.acceleration", "a_x", D::Acceleration, 3, true),
+    plain("limits.*.limited_by", OutputKind::Word),
+    quantity("limits.*.front_axle_load", "N_f", D::Force, 4, false),
+    quantity("limits.*.rear_axle_load", "N_r", D::Force, 4, false),
+    quantity("limits.*.front_tractive_force", "F_f", D::Force, 4, false),
+    quantity("limits.*.rear_tractive_force", "F_r", D::Force, 4, false),
+    quantity("limits.*.tractive_force", "F", D::Force, 4, false),
+    quantity(
+        "limits.*.front_adhesion_utilisation",
+        "f_f",
+        D::Ratio,
+        3,
+        false,
+    ),
+    quantity(
+        "limits.*.rear_adhesion_utilisation",
+        "f_re",
+        D::Ratio,
+        3,
+        false,
+    ),
+    quantity("front_lift_acceleration", "a_l", D::Acceleration, 3, false),
+    quantity("ideal_front_share_at_rest", "p_f0", D::Ratio, 3, false),
+    quantity("two_to_one_acceleration", "a_2", D::Acceleration, 3, false),
+];
+
+fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
+    let question = Question::from_scenario(scenario)?;
+    let mut readings = Readings::of(OUTPUTS);
+    for layout in scenario.layouts() {
+        let Limit {
+            acceleration_m_s2,
+            limited_by,
+            loads,
+            front_force_n,
+            rear_force_n,
+        } = limit(&question, layout)?;
+        let mut add = |name, value| readings.add(name, layout.name(), value);
+        let n = ReadingValue::Number;
+        add("limits.*.acceleration", n(acceleration_m_s2));
+        add("limits.*.limited_by", ReadingValue::Word(limited_by.word()));
+        add("limits.*.front_axle_load", n(loads.front_n));
+        add("limits.*.rear_axle_load", n(loads.rear_n));
+        add("limits.*.front_tractive_force", n(front_force_n));
+        add("limits.*.rear_tractive_force", n(rear_force_n));
+        add("limits.*.tractive_force", n(front_force_n + rear_force_n));
+        add(
+            "limits.*.front_adhesion_utilisation",
+            n(use_of(front_force_n, loads.front_n)),
+        );
+        add(
+            "limits.*.rear_adhesion_utilisation",
+            n(use_of(rear_force_n, loads.rear_n)),
+        );
+    }
+    let (lift, share, two) = landmarks(&question);
+    readings.optional("front_lift_acceleration", lift);
+    readings.number("ideal_front_share_at_rest", share);
+    readings.optional("two_to_one_acceleration", two);
+    Ok(readings.into_list())
+}
+
+/// Friction that an axle uses, F/N; 0 for an axle without load, which can use none.
+fn use_of(force_n: f64, load_n: f64) -> f64 {
+    if load_n > 1e-9 * force_n.abs() && load_n > 0.0 {
+        force_n / load_n
+    } else {
+        0.0
+    }
+}
+
+/// Front-lift acceleration, static front load share, acceleration of the 2 : 1 load.
+fn landmarks(question: &Question) -> (Option<f64>, f64, Option<f64>) {
+    let (chassis, air, slope) = (&question.chassis, &question.air, question.slope);
+    let finite = |value: f64| value.is_finite().then_some(value);
+    (
+        finite(load_transfer::front_lift_acceleration(chassis, air, slope)),
+        chassis.cg_to_rear_axle_m() / chassis.wheelbase_m(),
+        finite(load_transfer::acceleration_at_ratio(
+            chassis,
+            air,
+            slope,
+            Some(2.0),
+        )),
+    )
+}
+
+/// Whether the textbook's closed forms hold as they stand.
+fn is_textbook(question: &Question) -> bool {
+    question.slope.sin == 0.0
+        && question.air == question_without_air(question)
+        && question.rolling_resistance == 0.0
+        && question.motor_force_n.is_none()
+        && question.front.is_plain()
+        && question.rear.is_plain()
+}
+
+fn question_without_air(question: &Question) -> crate::vehicle::AirForces {
+    crate::vehicle::AirForces {
+        drag_height_m: question.air.drag_height_m,
+        ..Default::default()
+    }
+}
+
+fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
+    let question = Question::from_scenario(scenario)?;
+    let mut sheet = Sheet::new();
+    write_chassis(&mut sheet, &question.chassis);
+    load_transfer::write_surroundings(&mut sheet, scenario, "traction.speed");
+    sheet.source("source.traction");
+    sheet.given("μ", question.front.friction.peak_left, D::Ratio);
+    sheet.given("f_r", question.rolling_resistance, D::Ratio);
+    let share = question.chassis.cg_to_rear_axle_m() / question.chassis.wheelbase_m();
+    let path = "ideal_front_share_at_rest";
+    sheet.step(
+        "step.ideal_share",
+        "p_f0",
+        path,
+        s("b") / s("L"),
+        share,
+        D::Ratio,
+    );
+    let surroundings = (&question.chassis, &question.air, question.slope);
+    load_transfer::write_landmarks(&mut sheet, surroundings, None);
+    for layout in scenario.layouts() {
+        sheet.begin(layout.name());
+        let limit = limit(&question, layout)?;
+        if is_textbook(&question) && limit.limited_by != super::LimitedBy::FrontLift {
+            write_closed_form(&mut sheet, &question, layout, &limit);
+        } else {
+            write_solved(&mut sheet, &question, layout, &limit);
+        }
+        write_loads(&mut sheet, &question, &limit);
+        write_forces(&mut sheet, &question, layout, &limit);
+        sheet.begin("");
+    }
+    Ok(sheet.into_steps())
+}
+
+fn write_closed_form(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {
+    let slip = || s("μ") * s("h") / s("L");
+    let both = layout.front() != AxleDrive::Undriven && layout.rear() != AxleDrive::Undriven;
+    let (about, right) = match (layout.front(), layout.rear(), question.front_share) {
+        (AxleDrive::Undriven, ..) => (
+            "step.limit_rear",
+            s("μ") * s("g") * (s("a") / s("L")) / (number(1.0) - slip()),
+        ),
+        (_, AxleDrive::Undriven, _) => (
+            "step.limit_front",
+            s("μ") * s("g") * (s("b") / s("L")) / (number(1.0) + slip()),
+        ),
+        (.., Some(share)) if both => {
+            sheet.given("p_f", share, D::Ratio);
+            let front_first = limit.limited_by == super::LimitedBy::FrontSlip;
+            if front_first {
+                (
+                    "step.limit_fixed_front",
+                    s("μ") * s("g") * (s("b") / s("L")) / (s("p_f") + slip()),
+                )
+            } else {
+                (
+                    "step.limit_fixed_rear",
+                    s("μ") * s("g") * (s("a") / s("L")) / (number(1.0) - s("p_f") - slip()),
+                )
+            }
+        }
+        _ => ("step.limit_all", s("μ") * s("g")),
+    };
+    let path = format!("limits.{}.acceleration", layout.name());
+    sheet.step(
+        about,
+        "a_x",
+        path,
+        right,
+        limit.acceleration_m_s2,
+        D::Acceleration,
+    );
+}
+
+/// The equation of motion that the general solve satisfies, with the forces that it found.
+fn write_solved(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {
+    let path = format!("limits.{}.acceleration", layout.name());
+    if limit.limited_by == super::LimitedBy::FrontLift {
+        let right = s("N_f1") / (s("m") * s("h") / s("L"));
+        sheet.step(
+            "step.limit_lift",
+            "a_x",
+            path,
+            right,
+            limit.acceleration_m_s2,
+            D::Acceleration,
+        );
+        return;
+    }
+    let air = &question.air;
+    sheet.given("F_f", limit.front_force_n, D::Force);
+    sheet.given("F_r", limit.rear_force_n, D::Force);
+    sheet.given("N_f", limit.loads.front_n, D::Force);
+    sheet.given("N_r", limit.loads.rear_n, D::Force);
+    let mut net = s("F_f") + s("F_r");
+    if air.drag_n != 0.0 {
+        net = net - s("D");
+    }
+    if question.slope.sin != 0.0 {
+        net = net - s("W") * sin(s("θ"));
+    }
+    if question.rolling_resistance != 0.0 {
+        net = net - s("f_r") * (s("N_f") + s("N_r"));
+    }
+    let about = match limit.limited_by {
+        super::LimitedBy::MotorTorque => "step.motion_motor",
+        _ => "step.motion_slip",
+    };
+    sheet.satisfied(
+        about,
+        "a_x",
+        path,
+        net / s("m"),
+        limit.acceleration_m_s2,
+        D::Acceleration,
+    );
+}
+
+fn write_loads(sheet: &mut Sheet, question: &Question, limit: &Limit) {
+    let sloped = question.slope.sin != 0.0;
+    let air = &question.air;
+    let across = || weight_across(sloped);
+    let front = (across() * s("b") - couple(s("a_x"), sloped, air)) / s("L");
+    let rear = (across() * s("a") + couple(s("a_x"), sloped, air)) / s("L");
+    let front = less_lift(front, air.lift_front_n, "Z_f");
+    let rear = less_lift(rear, air.lift_rear_n, "Z_r");
+    let path = |name: &str, layout: &str| format!("limits.{layout}.{name}");
+    let layout = sheet.scope();
+    let (front_n, rear_n) = (limit.loads.front_n, limit.loads.rear_n);
+    sheet.step(
+        "step.front_load",
+        "N_f",
+        path("front_axle_load", layout),
+        front,
+        front_n,
+        D::Force,
+    );
+    sheet.step(
+        "step.rear_load",
+        "N_r",
+        path("rear_axle_load", layout),
+        rear,
+        rear_n,
+        D::Force,
+    );
+}
+
+fn write_forces(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {
+    let path = |name: &str| format!("limits.{}.{name}", layout.name());
+    let mut need = s("m") * s("a_x");
+    if question.air.drag_n != 0.0 {
+        need = need + s("D");
+    }
+    if question.slope.sin != 0.0 {
+        need = need + s("W") * sin(s("θ"));
+    }
+    if question.rolling_resistance != 0.0 {
+        need = need + s("f_r") * (s("N_f") + s("N_r"));
+    }
+    let total_n = limit.front_force_n + limit.rear_force_n;
+    sheet.step(
+        "step.force",
+        "F",
+        path("tractive_force"),
+        need,
+        total_n,
+        D::Force,
+    );
+    let share = if total_n == 0.0 {
+        0.0
+    } else {
+        limit.front_force_n / total_n
+    };
+    let (front, rear) = match (layout.front(), layout.rear()) {
+        (AxleDrive::Undriven, _) => (number(0.0), s("F")),
+        (_, AxleDrive::Undriven) => (s("F"), number(0.0)),
+        _ => {
+            sheet.given("p_f", share, D::Ratio);
+            (s("p_f") * s("F"), (number(1.0) - s("p_f")) * s("F"))
+        }
+    };
+    let (front_n, rear_n) = (limit.front_force_n, limit.rear_force_n);
+    sheet.step(
+        "step.front_force",
+        "F_f",
+        path("front_tractive_force"),
+        front,
+        front_n,
+        D::Force,
+    );
+    sheet.step(
+        "step.rear_force",
+        "F_r",
+        path("rear_tractive_force"),
+        rear,
+        rear_n,
+        D::Force,
+    );
+    let front_use = use_of(front_n, limit.loads.front_n);
+    let rear_use = use_of(rear_n, limit.loads.rear_n);
+    let quotient = |force: &str, load: &str, value: f64| {
+        if value == 0.0 {
+            number(0.0)
+        } else {
+            s(force) / s(load)
+        }
+    };
+    let front = quotient("F_f", "N_f", front_use);
+    let rear = quotient("F_r", "N_r", rear_use);
+    sheet.step(
+        "step.front_use",
+        "f_f",
+        path("front_adhesion_utilisation"),
+        front,
+        front_use,
+        D::Ratio,
+    );
+    sheet.step(
+        "step.rear_use",
+        "f_re",
+        path("rear_adhesion_utilisation"),
+        rear,
+        rear_use,
+        D::Ratio,
+    );
+}

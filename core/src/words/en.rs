@@ -1,0 +1,606 @@
+//! English. Sorted by key; `{0}` stands for a value put in.
+
+pub(super) const WORDS: &[(&str, &str)] = &[
+    ("allowed.any", "any value"),
+    ("allowed.between", "{0} to {1}"),
+    ("allowed.inside", "more than {0} and less than {1}"),
+    ("allowed.less_lift", "less lift or less grade"),
+    ("allowed.less_speed", "a lower speed or less lift area"),
+    ("allowed.level", "0 (level ground)"),
+    ("allowed.nearer_one", "a value nearer to 1"),
+    ("dimension.acceleration", "acceleration"),
+    ("dimension.angle", "an angle"),
+    ("dimension.area", "area"),
+    ("dimension.density", "density"),
+    ("dimension.energy", "energy"),
+    ("dimension.force", "force"),
+    ("dimension.frequency", "frequency"),
+    ("dimension.length", "length"),
+    ("dimension.mass", "mass"),
+    ("dimension.power", "power"),
+    ("dimension.ratio", "a pure number"),
+    ("dimension.slope", "slope"),
+    ("dimension.speed", "speed"),
+    ("dimension.time", "time"),
+    ("dimension.torque", "torque"),
+    (
+        "help.air.density",
+        "Density of the air. At sea level and 15 °C: 1.225 kg/m³.",
+    ),
+    ("help.layout", "The layout that the figure shows."),
+    (
+        "help.layouts",
+        "The layouts to compare, by where their motors are.",
+    ),
+    (
+        "help.load_transfer.acceleration",
+        "Acceleration along the road. Braking is negative.",
+    ),
+    (
+        "help.load_transfer.speed",
+        "Speed at which drag and lift act. At rest there are none.",
+    ),
+    (
+        "help.surface.friction_peak",
+        "Largest coefficient of friction between tyre and ground.",
+    ),
+    (
+        "help.surface.friction_peak_left",
+        "Largest coefficient of friction under the left wheels, where it differs.",
+    ),
+    (
+        "help.surface.friction_peak_right",
+        "Largest coefficient of friction under the right wheels, where it differs.",
+    ),
+    (
+        "help.surface.friction_sliding",
+        "Coefficient of friction of a tyre that slides.",
+    ),
+    (
+        "help.surface.grade",
+        "Slope of the road, rise over run. Uphill is positive.",
+    ),
+    (
+        "help.surface.kind",
+        "A surface of the published adhesion table. Left out: dry asphalt with the vehicle's own tyres.",
+    ),
+    (
+        "help.traction.front_axle_type",
+        "Independent, or a solid axle whose drive torque moves load from wheel to wheel.",
+    ),
+    (
+        "help.traction.front_differential",
+        "How one front motor's torque reaches its two wheels.",
+    ),
+    (
+        "help.traction.front_share",
+        "Front share of the tractive force where it is fixed. Left out: each axle gives what it can.",
+    ),
+    (
+        "help.traction.motor_torque",
+        "Whether the motors' own torque may limit, or only tyres and ground.",
+    ),
+    (
+        "help.traction.rear_axle_type",
+        "Independent, or a solid axle whose drive torque moves load from wheel to wheel.",
+    ),
+    (
+        "help.traction.rear_differential",
+        "How one rear motor's torque reaches its two wheels.",
+    ),
+    ("help.traction.speed", "Speed at which drag and lift act."),
+    (
+        "help.turn_in_place.front_to_rear_wheel_speed",
+        "Speed of the front wheels over that of the rear wheels while turning in place.",
+    ),
+    (
+        "help.vehicle.anti_lift_front",
+        "Share of the front load change that the suspension links carry instead of the springs.",
+    ),
+    (
+        "help.vehicle.anti_squat_rear",
+        "Share of the rear load change that the suspension links carry instead of the springs.",
+    ),
+    (
+        "help.vehicle.base",
+        "An invented demo vehicle. Every other vehicle field changes one value of it.",
+    ),
+    (
+        "help.vehicle.cg_height",
+        "Height of the centre of gravity (CG) above the ground.",
+    ),
+    (
+        "help.vehicle.cg_to_front_axle",
+        "Distance of the centre of gravity (CG) behind the front axle.",
+    ),
+    (
+        "help.vehicle.damping_ratio",
+        "Damping of the body on its springs, as a share of critical damping.",
+    ),
+    (
+        "help.vehicle.drag_area",
+        "Drag coefficient times frontal area.",
+    ),
+    (
+        "help.vehicle.drag_height",
+        "Height at which the drag acts. Left out: CG height.",
+    ),
+    (
+        "help.vehicle.final_drive_ratio",
+        "Ratio between driveshaft and solid axle.",
+    ),
+    (
+        "help.vehicle.lift_area_front",
+        "Lift coefficient of the front axle times frontal area. Downforce is negative.",
+    ),
+    (
+        "help.vehicle.lift_area_rear",
+        "Lift coefficient of the rear axle times frontal area. Downforce is negative.",
+    ),
+    ("help.vehicle.mass", "Mass of the vehicle with its load."),
+    ("help.vehicle.motor_power", "Peak power of one motor."),
+    (
+        "help.vehicle.motor_ratio",
+        "Ratio between one motor and its wheels.",
+    ),
+    (
+        "help.vehicle.motor_torque",
+        "Peak torque of one motor at its shaft.",
+    ),
+    (
+        "help.vehicle.ride_frequency_front",
+        "Natural frequency of the body on its front springs.",
+    ),
+    (
+        "help.vehicle.ride_frequency_rear",
+        "Natural frequency of the body on its rear springs.",
+    ),
+    (
+        "help.vehicle.roll_stiffness_front_share",
+        "Front share of the roll stiffness.",
+    ),
+    (
+        "help.vehicle.rolling_resistance",
+        "Rolling-resistance coefficient.",
+    ),
+    (
+        "help.vehicle.track_front",
+        "Distance between the front wheels.",
+    ),
+    (
+        "help.vehicle.track_rear",
+        "Distance between the rear wheels.",
+    ),
+    (
+        "help.vehicle.tyre_friction",
+        "Peak coefficient of friction that the vehicle's own tyres have on dry asphalt.",
+    ),
+    (
+        "help.vehicle.tyre_load_sensitivity",
+        "Share of its friction that a tyre loses when its load rises by the reference load.",
+    ),
+    (
+        "help.vehicle.tyre_reference_load",
+        "Wheel load at which the coefficient of friction is as given. Left out: a quarter of the weight.",
+    ),
+    ("help.vehicle.wheel_radius", "Rolling radius of the wheels."),
+    ("help.vehicle.wheelbase", "Distance between the axles."),
+    ("input.air.density", "air density"),
+    ("input.layout", "layout shown"),
+    ("input.layouts", "layouts"),
+    ("input.load_transfer.acceleration", "acceleration"),
+    ("input.load_transfer.speed", "speed"),
+    ("input.surface.friction_peak", "peak friction"),
+    ("input.surface.friction_peak_left", "peak friction, left"),
+    ("input.surface.friction_peak_right", "peak friction, right"),
+    ("input.surface.friction_sliding", "sliding friction"),
+    ("input.surface.grade", "grade"),
+    ("input.surface.kind", "surface"),
+    ("input.traction.front_axle_type", "front axle"),
+    ("input.traction.front_differential", "front differential"),
+    ("input.traction.front_share", "front share of force"),
+    ("input.traction.motor_torque", "motor torque"),
+    ("input.traction.rear_axle_type", "rear axle"),
+    ("input.traction.rear_differential", "rear differential"),
+    ("input.traction.speed", "speed"),
+    (
+        "input.turn_in_place.front_to_rear_wheel_speed",
+        "front to rear wheel speed",
+    ),
+    ("input.vehicle.anti_lift_front", "anti-lift, front"),
+    ("input.vehicle.anti_squat_rear", "anti-squat, rear"),
+    ("input.vehicle.base", "vehicle"),
+    ("input.vehicle.cg_height", "CG height"),
+    ("input.vehicle.cg_to_front_axle", "CG behind front axle"),
+    ("input.vehicle.damping_ratio", "damping ratio"),
+    ("input.vehicle.drag_area", "drag area"),
+    ("input.vehicle.drag_height", "drag height"),
+    ("input.vehicle.final_drive_ratio", "final drive ratio"),
+    ("input.vehicle.lift_area_front", "lift area, front"),
+    ("input.vehicle.lift_area_rear", "lift area, rear"),
+    ("input.vehicle.mass", "mass"),
+    ("input.vehicle.motor_power", "motor power"),
+    ("input.vehicle.motor_ratio", "motor ratio"),
+    ("input.vehicle.motor_torque", "motor torque"),
+    (
+        "input.vehicle.ride_frequency_front",
+        "ride frequency, front",
+    ),
+    ("input.vehicle.ride_frequency_rear", "ride frequency, rear"),
+    (
+        "input.vehicle.roll_stiffness_front_share",
+        "front share of roll stiffness",
+    ),
+    ("input.vehicle.rolling_resistance", "rolling resistance"),
+    ("input.vehicle.track_front", "front track width"),
+    ("input.vehicle.track_rear", "rear track width"),
+    ("input.vehicle.tyre_friction", "tyre friction"),
+    ("input.vehicle.tyre_load_sensitivity", "load sensitivity"),
+    ("input.vehicle.tyre_reference_load", "reference wheel load"),
+    ("input.vehicle.wheel_radius", "wheel radius"),
+    ("input.vehicle.wheelbase", "wheelbase"),
+    (
+        "output.load_transfer.drop_rear",
+        "drop of the body over the rear axle",
+    ),
+    ("output.load_transfer.front_axle_load", "front axle load"),
+    (
+        "output.load_transfer.front_lift_acceleration",
+        "front axle lifts at",
+    ),
+    (
+        "output.load_transfer.front_load_share",
+        "front share of the load",
+    ),
+    ("output.load_transfer.heave", "heave of the CG"),
+    (
+        "output.load_transfer.pitch_angle",
+        "pitch angle, nose down positive",
+    ),
+    ("output.load_transfer.rear_axle_load", "rear axle load"),
+    (
+        "output.load_transfer.rear_to_front_ratio",
+        "rear to front load",
+    ),
+    (
+        "output.load_transfer.rise_front",
+        "rise of the body over the front axle",
+    ),
+    (
+        "output.load_transfer.static_front_axle_load",
+        "front axle load at rest",
+    ),
+    (
+        "output.load_transfer.static_rear_axle_load",
+        "rear axle load at rest",
+    ),
+    (
+        "output.load_transfer.transferred_load",
+        "load transferred to the rear",
+    ),
+    (
+        "output.load_transfer.two_to_one_acceleration",
+        "load is 2 : 1 at",
+    ),
+    ("output.traction.acceleration", "traction limit"),
+    (
+        "output.traction.front_adhesion_utilisation",
+        "friction used, front",
+    ),
+    (
+        "output.traction.front_axle_load",
+        "front axle load at the limit",
+    ),
+    (
+        "output.traction.front_lift_acceleration",
+        "front axle lifts at",
+    ),
+    (
+        "output.traction.front_tractive_force",
+        "front tractive force",
+    ),
+    (
+        "output.traction.ideal_front_share_at_rest",
+        "ideal front share at rest",
+    ),
+    ("output.traction.limited_by", "limited by"),
+    (
+        "output.traction.rear_adhesion_utilisation",
+        "friction used, rear",
+    ),
+    (
+        "output.traction.rear_axle_load",
+        "rear axle load at the limit",
+    ),
+    ("output.traction.rear_tractive_force", "rear tractive force"),
+    ("output.traction.tractive_force", "tractive force"),
+    (
+        "output.traction.two_to_one_acceleration",
+        "load is 2 : 1 at",
+    ),
+    (
+        "output.turn_in_place.available_wheel_torque",
+        "torque that a motor gives its wheel",
+    ),
+    (
+        "output.turn_in_place.driving_moment",
+        "moment of the driven pair",
+    ),
+    (
+        "output.turn_in_place.energy_per_turn",
+        "energy for one full turn",
+    ),
+    ("output.turn_in_place.feasible", "can turn in place"),
+    (
+        "output.turn_in_place.friction_used_lengthwise",
+        "share of the friction used lengthwise",
+    ),
+    (
+        "output.turn_in_place.front_tractive_force_per_wheel",
+        "tractive force, one front wheel",
+    ),
+    (
+        "output.turn_in_place.front_wheel_torque",
+        "torque, one front wheel",
+    ),
+    (
+        "output.turn_in_place.holding_moment",
+        "moment of the other axle, dragged sideways",
+    ),
+    (
+        "output.turn_in_place.lateral_scrub_moment",
+        "moment if all scrubbed sideways",
+    ),
+    (
+        "output.turn_in_place.rear_tractive_force_per_wheel",
+        "tractive force, one rear wheel",
+    ),
+    (
+        "output.turn_in_place.rear_wheel_torque",
+        "torque, one rear wheel",
+    ),
+    ("output.turn_in_place.reason", "reason"),
+    ("output.turn_in_place.resisting_moment", "resisting moment"),
+    (
+        "output.turn_in_place.tractive_force_per_wheel",
+        "tractive force per wheel, mean",
+    ),
+    (
+        "output.turn_in_place.turning_centre_behind_front_axle",
+        "turning centre behind front axle",
+    ),
+    (
+        "output.turn_in_place.wheel_speed_ratio",
+        "wheel speed over yaw rate",
+    ),
+    (
+        "output.turn_in_place.wheel_torque",
+        "torque per wheel, mean",
+    ),
+    (
+        "problem.empty",
+        "The scenario is empty: give at least one field, for example vehicle.base = \"esker\".",
+    ),
+    ("problem.field", "{0} is not a field that is known here."),
+    (
+        "problem.field_near",
+        "{0} is not a field that is known here; the nearest one is {1}.",
+    ),
+    (
+        "problem.kind",
+        "{0} = {1} is of the wrong kind; allowed: {2}.",
+    ),
+    (
+        "problem.missing",
+        "{0} is missing: give it ({1}), or name a demo vehicle with vehicle.base.",
+    ),
+    ("problem.no_answer", "{0} = {1}: {2}; allowed: {3}."),
+    ("problem.not_a_number", "not a number followed by a unit"),
+    ("problem.quantity", "{0} = \"{1}\": {2}; allowed: {3}."),
+    ("problem.range", "{0} = {1} is out of range; allowed: {2}."),
+    (
+        "problem.unknown_unit",
+        "\"{0}\" is not a unit that is known here",
+    ),
+    ("problem.word", "{0} = \"{1}\" is not known; allowed: {2}."),
+    ("problem.wrong_dimension", "{0} is a unit of {1}"),
+    (
+        "reason.four_driven_wheels",
+        "Four motors drive the wheels of each side against the other, with torque to spare.",
+    ),
+    (
+        "reason.four_driven_wheels_torque_unknown",
+        "Four motors drive the wheels of each side against the other; whether they have the torque was not asked.",
+    ),
+    ("reason.front_and_rear_slip", "front and rear tyres slip"),
+    ("reason.front_lift", "front axle lifts"),
+    ("reason.front_slip", "front tyres slip"),
+    ("reason.motor_torque", "motors have no more torque"),
+    (
+        "reason.motor_torque_too_small",
+        "The motors give less torque than the tyres resist with.",
+    ),
+    (
+        "reason.no_counter_rotation",
+        "No axle can drive its two wheels against each other: one motor turns both the same way.",
+    ),
+    ("reason.rear_slip", "rear tyres slip"),
+    (
+        "reason.undriven_axle_holds",
+        "The driven pair cannot drag the other axle sideways; with its wheels spinning the car only swings about that axle.",
+    ),
+    (
+        "source.load_transfer",
+        "Jazar, Vehicle Dynamics: Theory and Application, ch. 2, eq. 2.121–2.122",
+    ),
+    (
+        "source.squat",
+        "Body on two independent springs, pitch inertia m·a·b; common practice, no source",
+    ),
+    ("source.statics", "Balance of forces and moments"),
+    (
+        "source.traction",
+        "Wong, Theory of Ground Vehicles, ch. 3; Gillespie, Fundamentals of Vehicle Dynamics, ch. 2",
+    ),
+    (
+        "source.turn_in_place",
+        "Derived: Coulomb friction opposes the sliding velocity of every patch",
+    ),
+    (
+        "starter.intro",
+        "A line that begins with # is a comment; remove the # to set that field.",
+    ),
+    ("step.available", "torque that one motor gives its wheel"),
+    ("step.centre", "turning centre: the lateral forces balance"),
+    (
+        "step.centre_even",
+        "turning centre: midway, because both axles carry the same",
+    ),
+    (
+        "step.cg_to_rear",
+        "distance of the CG ahead of the rear axle",
+    ),
+    ("step.drag", "aerodynamic drag"),
+    ("step.drop_rear", "drop over the rear axle"),
+    ("step.energy", "energy lost to sliding in one full turn"),
+    ("step.force", "tractive force that this acceleration needs"),
+    ("step.force_front", "tractive force of one front wheel"),
+    ("step.force_mean", "mean tractive force per wheel"),
+    (
+        "step.force_per_wheel",
+        "tractive force per wheel: the part of its friction that points along the wheel",
+    ),
+    ("step.force_rear", "tractive force of one rear wheel"),
+    ("step.front_force", "tractive force of the front axle"),
+    (
+        "step.front_lift",
+        "acceleration at which the front axle carries nothing",
+    ),
+    ("step.front_load", "front axle load"),
+    ("step.front_share", "front share of the load"),
+    (
+        "step.front_unaccelerated",
+        "front axle load at a steady speed",
+    ),
+    ("step.front_use", "friction that the front axle uses"),
+    ("step.heave", "heave of the CG"),
+    (
+        "step.ideal_share",
+        "ideal front share of the force at rest: the front share of the load",
+    ),
+    (
+        "step.lateral_scrub",
+        "moment if every patch scrubbed straight sideways",
+    ),
+    (
+        "step.lengthwise",
+        "share of the friction that points along the wheels",
+    ),
+    ("step.lift_front", "lift on the front axle"),
+    ("step.lift_rear", "lift on the rear axle"),
+    (
+        "step.limit_all",
+        "limit of all-wheel drive: each axle gives all it has, so load transfer cancels out",
+    ),
+    (
+        "step.limit_fixed_front",
+        "limit with a fixed split: the front tyres slip first",
+    ),
+    (
+        "step.limit_fixed_rear",
+        "limit with a fixed split: the rear tyres slip first",
+    ),
+    (
+        "step.limit_front",
+        "limit of front drive: load leaves the axle that drives",
+    ),
+    ("step.limit_lift", "limit: the front axle leaves the ground"),
+    (
+        "step.limit_rear",
+        "limit of rear drive: load comes to the axle that drives",
+    ),
+    (
+        "step.motion_motor",
+        "equation of motion, solved with the motors at their torque",
+    ),
+    (
+        "step.motion_slip",
+        "equation of motion, solved together with friction and the axle loads below",
+    ),
+    (
+        "step.other_holds",
+        "moment with which the other axle resists being dragged sideways",
+    ),
+    (
+        "step.pair_drives",
+        "most that the driven pair can make about its own axle",
+    ),
+    ("step.pitch", "pitch angle, nose down positive"),
+    ("step.ratio", "rear load over front load"),
+    ("step.rear_force", "tractive force of the rear axle"),
+    ("step.rear_load", "rear axle load"),
+    (
+        "step.rear_unaccelerated",
+        "rear axle load at a steady speed",
+    ),
+    ("step.rear_use", "friction that the rear axle uses"),
+    (
+        "step.resisting",
+        "moment of the lateral forces about the turning centre",
+    ),
+    ("step.rise_front", "rise over the front axle"),
+    ("step.same_force", "the same at each wheel"),
+    (
+        "step.slide_front",
+        "sliding speed of a front patch over yaw rate",
+    ),
+    (
+        "step.slide_rear",
+        "sliding speed of a rear patch over yaw rate",
+    ),
+    ("step.slope_angle", "slope angle from the grade"),
+    (
+        "step.speed_ratio",
+        "wheel speed over yaw rate: what the wheels put in is what sliding takes out",
+    ),
+    (
+        "step.speed_ratio_even",
+        "wheel speed over yaw rate: the moments balance",
+    ),
+    ("step.static_front", "front axle load at rest"),
+    ("step.static_rear", "rear axle load at rest"),
+    ("step.torque", "mean torque per wheel"),
+    ("step.torque_front", "torque of one front wheel"),
+    ("step.torque_rear", "torque of one rear wheel"),
+    ("step.transfer", "load transferred to the rear"),
+    (
+        "step.two_to_one",
+        "acceleration at which the rear carries twice the front",
+    ),
+    ("step.weight", "weight"),
+    ("surface.asphalt_dry", "dry asphalt or concrete"),
+    ("surface.asphalt_wet", "wet asphalt"),
+    ("surface.concrete_wet", "wet concrete"),
+    ("surface.earth_dry", "dry earth road"),
+    ("surface.earth_wet", "wet earth road"),
+    ("surface.gravel", "gravel"),
+    ("surface.ice", "ice"),
+    ("surface.snow", "hard-packed snow"),
+    ("vehicle.corrie", "Corrie, a low sports car"),
+    ("vehicle.esker", "Esker, a family saloon"),
+    ("vehicle.kame", "Kame, a small city car"),
+    ("vehicle.moraine", "Moraine, a heavy utility"),
+    (
+        "why.air_lifts",
+        "the air carries an axle before the tyres can push",
+    ),
+    ("why.axle_lifts", "an axle would leave the ground"),
+    (
+        "why.no_turn",
+        "with these wheel speeds the wheels hold each other and the car does not turn",
+    ),
+    (
+        "why.slope_slides",
+        "every patch already slides, so on a slope nothing holds the car and it drifts downhill",
+    ),
+];

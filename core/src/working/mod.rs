@@ -1,0 +1,335 @@
+//! The working of an answer: its equations in order, each with the numbers put in, the result and
+//! the source.
+//!
+//! A step holds its equation as an expression tree. Text, LaTeX and MathML are printed from that
+//! tree, and the tests evaluate it: what is shown is what was computed.
+
+mod expression;
+mod print;
+
+pub use expression::{Expression, Function, Operator, cos, number, sin, sqrt, symbol};
+
+use crate::format;
+use crate::units::{Dimension, System};
+
+/// A quantity that a step uses or gives.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Quantity {
+    /// Symbol: `N_f`.
+    pub symbol: String,
+    /// Value, SI.
+    pub value: f64,
+    /// What it measures.
+    pub dimension: Dimension,
+}
+
+/// What a step says of its two sides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// The symbol on the left is computed from the right.
+    Computed,
+    /// The equation was solved for an unknown inside it: it is satisfied, not evaluated.
+    Satisfied,
+}
+
+/// One step of a working.
+#[derive(Clone, Debug)]
+pub struct Step {
+    /// What the step finds, as a key of the catalogue.
+    pub about: &'static str,
+    /// Layout or axle that the step belongs to; empty for the whole vehicle.
+    pub scope: &'static str,
+    /// Whether the right side was evaluated or the equation solved.
+    pub kind: Kind,
+    /// Quantity that the step gives, and its path in the answer (empty for a mere intermediate).
+    pub result: Quantity,
+    /// Path of the result in the answer; empty for an intermediate.
+    pub path: String,
+    /// Right side of the equation.
+    pub expression: Expression,
+    /// The numbers put in.
+    pub inputs: Vec<Quantity>,
+    /// Where the equation comes from, as a key of the catalogue.
+    pub source: &'static str,
+}
+
+/// A working sheet: known quantities, then steps, written top to bottom.
+///
+/// Symbols are looked up in the sheet, so a step cannot use a number that was not given or computed
+/// before it.
+#[derive(Clone, Debug, Default)]
+pub struct Sheet {
+    known: Vec<(&'static str, Quantity)>,
+    steps: Vec<Step>,
+    scope: &'static str,
+    source: &'static str,
+}
+
+impl Sheet {
+    /// An empty sheet.
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Begins a scope (a layout): its symbols hide those of the whole vehicle and end with it.
+    pub fn begin(&mut self, scope: &'static str) {
+        self.scope = scope;
+    }
+
+    /// The scope that steps are written in.
+    #[must_use]
+    pub fn scope(&self) -> &'static str {
+        self.scope
+    }
+
+    /// Names the source of the steps that follow, as a key of the catalogue.
+    pub fn source(&mut self, source: &'static str) {
+        self.source = source;
+    }
+
+    /// A quantity given by the scenario.
+    pub fn given(&mut self, symbol: &str, value: f64, dimension: Dimension) {
+        self.learn(Quantity {
+            symbol: symbol.into(),
+            value,
+            dimension,
+        });
+    }
+
+    /// A step: `symbol = expression`, which gave `value`.
+    pub fn step(
+        &mut self,
+        about: &'static str,
+        symbol: &str,
+        path: impl Into<String>,
+        expression: Expression,
+        value: f64,
+        dimension: Dimension,
+    ) {
+        self.add(
+            Kind::Computed,
+            about,
+            symbol,
+            path.into(),
+            expression,
+            value,
+            dimension,
+        );
+    }
+
+    /// A solved equation: `symbol = expression` is satisfied by `value` and by the unknowns, which
+    /// must have been made known with [`Sheet::given`] or a step.
+    pub fn satisfied(
+        &mut self,
+        about: &'static str,
+        symbol: &str,
+        path: impl Into<String>,
+        expression: Expression,
+        value: f64,
+        dimension: Dimension,
+    ) {
+        self.add(
+            Kind::Satisfied,
+            about,
+            symbol,
+            path.into(),
+            expression,
+            value,
+            dimension,
+        );
+    }
+
+    #[allow(
+        clippy::too_many_arguments,
+        reason = "private; each argument is one field of the step"
+    )]
+    fn add(
+        &mut self,
+        kind: Kind,
+        about: &'static str,
+        symbol: &str,
+        path: String,
+        expression: Expression,
+        value: f64,
+        dimension: Dimension,
+    ) {
+        let result = Quantity {
+            symbol: symbol.into(),
+            value,
+            dimension,
+        };
+        let mut inputs: Vec<Quantity> = Vec::new();
+        for name in expression.symbols() {
+            if let Some(quantity) = self.find(&name)
+                && !inputs.contains(quantity)
+            {
+                inputs.push(quantity.clone());
+            }
+        }
+        self.steps.push(Step {
+            about,
+            scope: self.scope,
+            kind,
+            result: result.clone(),
+            path,
+            expression,
+            inputs,
+            source: self.source,
+        });
+        self.learn(result);
+    }
+
+    fn learn(&mut self, quantity: Quantity) {
+        let scope = self.scope;
+        match self
+            .known
+            .iter_mut()
+            .find(|(s, q)| *s == scope && q.symbol == quantity.symbol)
+        {
+            Some((_, old)) => *old = quantity,
+            None => self.known.push((scope, quantity)),
+        }
+    }
+
+    fn find(&self, symbol: &str) -> Option<&Quantity> {
+        let in_scope = |scope: &str| {
+            self.known
+                .iter()
+                .find(|(s, q)| *s == scope && q.symbol == symbol)
+                .map(|(_, q)| q)
+        };
+        in_scope(self.scope).or_else(|| in_scope(""))
+    }
+
+    /// The steps.
+    #[must_use]
+    pub fn into_steps(self) -> Vec<Step> {
+        self.steps
+    }
+}
+
+/// The steps that lead to one number of an answer, in order: its own and all that it rests on.
+#[must_use]
+pub fn derivation<'a>(steps: &'a [Step], path: &str) -> Vec<&'a Step> {
+    let Some(target) = steps.iter().position(|step| step.path == path) else {
+        return Vec::new();
+    };
+    let mut wanted = vec![false; steps.len()];
+    wanted[target] = true;
+    for at in (0..=target).rev() {
+        if !wanted[at] {
+            continue;
+        }
+        for input in &steps[at].inputs {
+            let earlier = steps[..at].iter().rposition(|step| {
+                step.result == *input && (step.scope.is_empty() || step.scope == steps[at].scope)
+            });
+            if let Some(found) = earlier {
+                wanted[found] = true;
+            }
+        }
+    }
+    steps
+        .iter()
+        .zip(wanted)
+        .filter_map(|(step, wanted)| wanted.then_some(step))
+        .collect()
+}
+
+impl Step {
+    /// Value of the right side with the numbers of [`Step::inputs`]; `None` when a symbol has none.
+    #[must_use]
+    pub fn evaluate(&self) -> Option<f64> {
+        self.expression.evaluate(&|symbol| {
+            self.inputs
+                .iter()
+                .find(|quantity| quantity.symbol == symbol)
+                .map(|quantity| quantity.value)
+        })
+    }
+
+    /// The equation in plain text: `N_f = (W·cos θ·b − …)/L`.
+    #[must_use]
+    pub fn text(&self) -> String {
+        format!(
+            "{} = {}",
+            self.result.symbol,
+            self.expression.text(&|_| None)
+        )
+    }
+
+    /// The equation in plain text with the numbers put in.
+    #[must_use]
+    pub fn text_with_numbers(&self) -> String {
+        format!(
+            "{} = {} = {}",
+            self.result.symbol,
+            self.expression.text(&|symbol| self.number_of(symbol)),
+            self.result_text()
+        )
+    }
+
+    /// The equation in LaTeX.
+    #[must_use]
+    pub fn latex(&self) -> String {
+        format!(
+            "{} = {}",
+            print::latex_symbol(&self.result.symbol),
+            self.expression.latex(&|_| None)
+        )
+    }
+
+    /// The equation in LaTeX with the numbers put in.
+    #[must_use]
+    pub fn latex_with_numbers(&self) -> String {
+        format!(
+            "{} = {} = {}",
+            print::latex_symbol(&self.result.symbol),
+            self.expression.latex(&|symbol| self.number_of(symbol)),
+            print::latex_quantity(&self.result_text())
+        )
+    }
+
+    /// The equation as presentation MathML, with the numbers put in on a second row.
+    #[must_use]
+    pub fn mathml(&self) -> String {
+        let symbol = print::mathml_symbol(&self.result.symbol);
+        let general = self.expression.mathml(&|_| None);
+        let numbers = self.expression.mathml(&|symbol| self.number_of(symbol));
+        let result = print::mathml_text(&self.result_text());
+        format!(
+            "<math display=\"block\"><mtable columnalign=\"right center left\" displaystyle=\"true\">\
+             <mtr><mtd>{symbol}</mtd><mtd><mo>=</mo></mtd><mtd>{general}</mtd></mtr>\
+             <mtr><mtd></mtd><mtd><mo>=</mo></mtd><mtd><mrow>{numbers}</mrow></mtd></mtr>\
+             <mtr><mtd></mtd><mtd><mo>=</mo></mtd><mtd><mrow>{result}</mrow></mtd></mtr>\
+             </mtable></math>"
+        )
+    }
+
+    /// The result with its SI unit.
+    #[must_use]
+    pub fn result_text(&self) -> String {
+        si_text(&self.result)
+    }
+
+    fn number_of(&self, symbol: &str) -> Option<String> {
+        self.inputs
+            .iter()
+            .find(|quantity| quantity.symbol == symbol)
+            .map(|quantity| format::significant(quantity.value, 4))
+    }
+}
+
+/// A quantity in its SI unit, with four digits: the working shows no rounding of its own kind.
+#[must_use]
+pub fn si_text(quantity: &Quantity) -> String {
+    let number = format::significant(quantity.value, 4);
+    let unit = match quantity.dimension {
+        Dimension::Angle => {
+            return format::quantity(quantity.value, Dimension::Angle, System::Si, 3);
+        }
+        other => other.si_unit(),
+    };
+    format::with_unit(number, unit)
+}

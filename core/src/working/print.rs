@@ -1,0 +1,487 @@
+//! An expression printed as plain text, LaTeX and presentation MathML.
+//!
+//! A printer asks for each symbol's number; where it gets none it prints the symbol itself.
+
+use super::expression::{Expression, Function, Operator};
+use crate::format;
+
+/// Gives the number to print in place of a symbol, or `None` for the symbol itself.
+type Numbers<'a> = &'a dyn Fn(&str) -> Option<String>;
+
+/// How tightly an expression holds together, loosest first.
+#[derive(Clone, Copy, PartialEq, PartialOrd)]
+enum Binding {
+    Sum,
+    Product,
+    Power,
+    Atom,
+}
+
+impl Expression {
+    /// Plain text: `(W·b − m·a_x·h)/L`.
+    #[must_use]
+    pub fn text(&self, numbers: Numbers) -> String {
+        let mut out = String::new();
+        self.print(&Text, numbers, Binding::Sum, &mut out);
+        out
+    }
+
+    /// LaTeX, for mathematics mode.
+    #[must_use]
+    pub fn latex(&self, numbers: Numbers) -> String {
+        let mut out = String::new();
+        self.print(&Latex, numbers, Binding::Sum, &mut out);
+        out
+    }
+
+    /// Presentation MathML (one `mrow`'s content).
+    #[must_use]
+    pub fn mathml(&self, numbers: Numbers) -> String {
+        let mut out = String::from("<mrow>");
+        self.print(&MathMl, numbers, Binding::Sum, &mut out);
+        out.push_str("</mrow>");
+        out
+    }
+
+    fn binding(&self, numbers: Numbers) -> Binding {
+        match self {
+            Self::Number(value) if *value < 0.0 => Binding::Sum,
+            Self::Symbol(name) if numbers(name).is_some_and(|n| n.starts_with('−')) => {
+                Binding::Sum
+            }
+            Self::Number(_) | Self::Symbol(_) => Binding::Atom,
+            Self::Negative(_) => Binding::Sum,
+            Self::Square(_) => Binding::Power,
+            Self::Call(Function::Sqrt | Function::Abs, _) => Binding::Atom,
+            Self::Call(..) => Binding::Product,
+            Self::Pair(Operator::Add | Operator::Sub, ..) => Binding::Sum,
+            Self::Pair(Operator::Mul | Operator::Div, ..) => Binding::Product,
+            Self::Pair(Operator::Min, ..) => Binding::Atom,
+        }
+    }
+
+    fn print(&self, hand: &dyn Hand, numbers: Numbers, least: Binding, out: &mut String) {
+        let fenced = self.binding(numbers) < least;
+        if fenced {
+            hand.open(out);
+        }
+        match self {
+            Self::Number(value) => hand.number(&equation_number(*value), out),
+            Self::Symbol(name) => match numbers(name) {
+                Some(number) => hand.number(&number, out),
+                None => hand.symbol(name, out),
+            },
+            Self::Negative(inner) => {
+                hand.operator("−", out);
+                inner.print(hand, numbers, Binding::Product, out);
+            }
+            Self::Square(inner) => {
+                hand.square(out, &mut |out| {
+                    inner.print(hand, numbers, Binding::Atom, out)
+                });
+            }
+            Self::Call(function, inner) => {
+                let least = match function {
+                    Function::Sqrt | Function::Abs => Binding::Sum,
+                    _ => Binding::Power,
+                };
+                hand.call(*function, out, &mut |out| {
+                    inner.print(hand, numbers, least, out)
+                });
+            }
+            Self::Pair(operator, left, right) => {
+                pair(hand, numbers, *operator, left, right, out);
+            }
+        }
+        if fenced {
+            hand.close(out);
+        }
+    }
+}
+
+fn pair(
+    hand: &dyn Hand,
+    numbers: Numbers,
+    operator: Operator,
+    left: &Expression,
+    right: &Expression,
+    out: &mut String,
+) {
+    let mut write = |sign: &str, least_left, least_right| {
+        left.print(hand, numbers, least_left, out);
+        hand.operator(sign, out);
+        right.print(hand, numbers, least_right, out);
+    };
+    match operator {
+        Operator::Add => write("+", Binding::Sum, Binding::Product),
+        Operator::Sub => write("−", Binding::Sum, Binding::Product),
+        Operator::Mul => write("·", Binding::Product, Binding::Product),
+        Operator::Div => {
+            let least = hand.fraction_needs();
+            hand.fraction(
+                out,
+                &mut |out| left.print(hand, numbers, least.0, out),
+                &mut |out| right.print(hand, numbers, least.1, out),
+            );
+        }
+        Operator::Min => hand.minimum(
+            out,
+            &mut |out| left.print(hand, numbers, Binding::Sum, out),
+            &mut |out| right.print(hand, numbers, Binding::Sum, out),
+        ),
+    }
+}
+
+/// A constant of an equation: as few digits as say it exactly, up to six.
+fn equation_number(value: f64) -> String {
+    let whole = value.abs() < 1e6 && (value - crate::math::round(value)).abs() < f64::EPSILON;
+    if whole {
+        return format::fixed(value, 0);
+    }
+    let text = format::significant(value, 6);
+    text.trim_end_matches('0').into()
+}
+
+type Part<'a> = &'a mut dyn FnMut(&mut String);
+
+/// The marks of one notation.
+trait Hand {
+    fn number(&self, number: &str, out: &mut String);
+    fn symbol(&self, name: &str, out: &mut String);
+    fn operator(&self, sign: &str, out: &mut String);
+    fn open(&self, out: &mut String);
+    fn close(&self, out: &mut String);
+    fn square(&self, out: &mut String, inner: Part);
+    fn call(&self, function: Function, out: &mut String, inner: Part);
+    fn fraction_needs(&self) -> (Binding, Binding) {
+        (Binding::Sum, Binding::Sum)
+    }
+    fn fraction(&self, out: &mut String, over: Part, under: Part);
+    fn minimum(&self, out: &mut String, left: Part, right: Part);
+}
+
+fn function_name(function: Function) -> &'static str {
+    match function {
+        Function::Sin => "sin",
+        Function::Cos => "cos",
+        Function::Atan => "arctan",
+        Function::Sqrt | Function::Abs => "",
+    }
+}
+
+struct Text;
+
+impl Hand for Text {
+    fn number(&self, number: &str, out: &mut String) {
+        out.push_str(number);
+    }
+    fn symbol(&self, name: &str, out: &mut String) {
+        out.push_str(name);
+    }
+    fn operator(&self, sign: &str, out: &mut String) {
+        let tight = sign == "·" || out.is_empty() || out.ends_with('(') || out.ends_with('/');
+        if tight {
+            out.push_str(sign);
+        } else {
+            out.push(' ');
+            out.push_str(sign);
+            out.push(' ');
+        }
+    }
+    fn open(&self, out: &mut String) {
+        out.push('(');
+    }
+    fn close(&self, out: &mut String) {
+        out.push(')');
+    }
+    fn square(&self, out: &mut String, inner: Part) {
+        inner(out);
+        out.push('²');
+    }
+    fn call(&self, function: Function, out: &mut String, inner: Part) {
+        match function {
+            Function::Sqrt => {
+                out.push_str("√(");
+                inner(out);
+                out.push(')');
+            }
+            Function::Abs => {
+                out.push('|');
+                inner(out);
+                out.push('|');
+            }
+            _ => {
+                out.push_str(function_name(function));
+                out.push(' ');
+                inner(out);
+            }
+        }
+    }
+    fn fraction_needs(&self) -> (Binding, Binding) {
+        (Binding::Product, Binding::Power)
+    }
+    fn fraction(&self, out: &mut String, over: Part, under: Part) {
+        over(out);
+        out.push('/');
+        under(out);
+    }
+    fn minimum(&self, out: &mut String, left: Part, right: Part) {
+        out.push_str("min(");
+        left(out);
+        out.push_str("; ");
+        right(out);
+        out.push(')');
+    }
+}
+
+struct Latex;
+
+impl Hand for Latex {
+    fn number(&self, number: &str, out: &mut String) {
+        out.push_str(&latex_number(number));
+    }
+    fn symbol(&self, name: &str, out: &mut String) {
+        out.push_str(&latex_symbol(name));
+    }
+    fn operator(&self, sign: &str, out: &mut String) {
+        out.push_str(match sign {
+            "·" => " \\cdot ",
+            "−" => " - ",
+            other => return out.push_str(&format!(" {other} ")),
+        });
+    }
+    fn open(&self, out: &mut String) {
+        out.push_str("\\left(");
+    }
+    fn close(&self, out: &mut String) {
+        out.push_str("\\right)");
+    }
+    fn square(&self, out: &mut String, inner: Part) {
+        out.push('{');
+        inner(out);
+        out.push_str("}^{2}");
+    }
+    fn call(&self, function: Function, out: &mut String, inner: Part) {
+        let (open, close) = match function {
+            Function::Sqrt => ("\\sqrt{", "}"),
+            Function::Abs => ("\\left|", "\\right|"),
+            Function::Sin => ("\\sin ", ""),
+            Function::Cos => ("\\cos ", ""),
+            Function::Atan => ("\\arctan ", ""),
+        };
+        out.push_str(open);
+        inner(out);
+        out.push_str(close);
+    }
+    fn fraction(&self, out: &mut String, over: Part, under: Part) {
+        out.push_str("\\frac{");
+        over(out);
+        out.push_str("}{");
+        under(out);
+        out.push('}');
+    }
+    fn minimum(&self, out: &mut String, left: Part, right: Part) {
+        out.push_str("\\min\\left(");
+        left(out);
+        out.push_str(",\\, ");
+        right(out);
+        out.push_str("\\right)");
+    }
+}
+
+struct MathMl;
+
+impl Hand for MathMl {
+    fn number(&self, number: &str, out: &mut String) {
+        out.push_str(&mathml_text(number));
+    }
+    fn symbol(&self, name: &str, out: &mut String) {
+        out.push_str(&mathml_symbol(name));
+    }
+    fn operator(&self, sign: &str, out: &mut String) {
+        out.push_str("<mo>");
+        out.push_str(sign);
+        out.push_str("</mo>");
+    }
+    fn open(&self, out: &mut String) {
+        out.push_str("<mrow><mo>(</mo>");
+    }
+    fn close(&self, out: &mut String) {
+        out.push_str("<mo>)</mo></mrow>");
+    }
+    fn square(&self, out: &mut String, inner: Part) {
+        out.push_str("<msup><mrow>");
+        inner(out);
+        out.push_str("</mrow><mn>2</mn></msup>");
+    }
+    fn call(&self, function: Function, out: &mut String, inner: Part) {
+        match function {
+            Function::Sqrt => {
+                out.push_str("<msqrt>");
+                inner(out);
+                out.push_str("</msqrt>");
+            }
+            Function::Abs => {
+                out.push_str("<mrow><mo>|</mo>");
+                inner(out);
+                out.push_str("<mo>|</mo></mrow>");
+            }
+            _ => {
+                out.push_str("<mi>");
+                out.push_str(function_name(function));
+                out.push_str("</mi><mo>\u{2061}</mo><mspace width=\"0.17em\"></mspace>");
+                inner(out);
+            }
+        }
+    }
+    fn fraction(&self, out: &mut String, over: Part, under: Part) {
+        out.push_str("<mfrac><mrow>");
+        over(out);
+        out.push_str("</mrow><mrow>");
+        under(out);
+        out.push_str("</mrow></mfrac>");
+    }
+    fn minimum(&self, out: &mut String, left: Part, right: Part) {
+        out.push_str("<mi>min</mi><mrow><mo>(</mo>");
+        left(out);
+        out.push_str("<mo>;</mo>");
+        right(out);
+        out.push_str("<mo>)</mo></mrow>");
+    }
+}
+
+/// LaTeX of a symbol: `N_f` → `N_{\mathrm{f}}`, `μ_s` → `\mu_{\mathrm{s}}`.
+pub(super) fn latex_symbol(name: &str) -> String {
+    let (base, below) = name.split_once('_').unwrap_or((name, ""));
+    let mut text = String::new();
+    for letter in base.chars() {
+        match latex_letter(letter) {
+            Some(command) => text.push_str(command),
+            None => text.push(letter),
+        }
+    }
+    if !below.is_empty() {
+        text.push_str("_{\\mathrm{");
+        text.push_str(below);
+        text.push_str("}}");
+    }
+    text
+}
+
+fn latex_letter(letter: char) -> Option<&'static str> {
+    Some(match letter {
+        'μ' => "\\mu ",
+        'θ' => "\\theta ",
+        'ρ' => "\\rho ",
+        'φ' => "\\varphi ",
+        'κ' => "\\kappa ",
+        'ζ' => "\\zeta ",
+        'π' => "\\pi ",
+        'Δ' => "\\Delta ",
+        _ => return None,
+    })
+}
+
+fn latex_number(number: &str) -> String {
+    number.replace(format::THIN_SPACE, "\\,").replace('−', "-")
+}
+
+/// LaTeX of a number with its unit.
+pub(super) fn latex_quantity(text: &str) -> String {
+    let unit_at = text
+        .rfind(|c: char| c.is_ascii_digit())
+        .map_or(0, |at| at + 1);
+    let (number, unit) = text.split_at(unit_at);
+    let unit = unit.trim_start_matches(format::THIN_SPACE);
+    let unit = unit
+        .replace('·', "\\,")
+        .replace('²', "^2")
+        .replace('³', "^3")
+        .replace('°', "^\\circ ")
+        .replace('%', "\\%");
+    if unit.is_empty() {
+        latex_number(number)
+    } else {
+        format!("{}\\,\\mathrm{{{unit}}}", latex_number(number))
+    }
+}
+
+/// MathML of a symbol with its subscript.
+pub(super) fn mathml_symbol(name: &str) -> String {
+    match name.split_once('_') {
+        Some((base, below)) => {
+            format!("<msub><mi>{base}</mi><mi mathvariant=\"normal\">{below}</mi></msub>")
+        }
+        None => format!("<mi>{name}</mi>"),
+    }
+}
+
+/// MathML of a number with or without a unit.
+pub(super) fn mathml_text(text: &str) -> String {
+    let unit_at = text
+        .rfind(|c: char| c.is_ascii_digit())
+        .map_or(0, |at| at + 1);
+    let (number, unit) = text.split_at(unit_at);
+    let mut out = match number.strip_prefix('−') {
+        Some(positive) => format!("<mo>−</mo><mn>{positive}</mn>"),
+        None => format!("<mn>{number}</mn>"),
+    };
+    let bare = unit.trim_start_matches(format::THIN_SPACE);
+    if !bare.is_empty() {
+        out.push_str(&format!("<mtext>{unit}</mtext>"));
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::{cos, number, sqrt, symbol};
+    use super::*;
+
+    #[test]
+    fn brackets_stand_where_they_are_needed_and_nowhere_else() {
+        let s = symbol;
+        let cases = [
+            ((s("a") + s("b")) * s("c"), "(a + b)·c"),
+            (s("a") + s("b") * s("c"), "a + b·c"),
+            (s("a") - (s("b") - s("c")), "a − (b − c)"),
+            (s("a") - s("b") - s("c"), "a − b − c"),
+            (s("a") / (s("b") * s("c")), "a/(b·c)"),
+            (s("a") * s("b") / s("c"), "a·b/c"),
+            (-(s("a") + s("b")), "−(a + b)"),
+            (s("W") * cos(s("θ")) * s("b"), "W·cos θ·b"),
+            (sqrt(s("a").squared() + s("b").squared()), "√(a² + b²)"),
+            ((s("a") + s("b")).squared(), "(a + b)²"),
+            (number(0.5) * s("ρ"), "0.5·ρ"),
+            (s("a").min(s("b")), "min(a; b)"),
+        ];
+        for (expression, want) in cases {
+            assert_eq!(expression.text(&|_| None), want);
+        }
+    }
+
+    #[test]
+    fn negative_numbers_put_in_get_brackets() {
+        let expression = symbol("a") - symbol("b") * symbol("c");
+        let numbers = |name: &str| (name == "b").then(|| "−2.5".to_owned());
+        assert_eq!(expression.text(&numbers), "a − (−2.5)·c");
+    }
+
+    #[test]
+    fn the_same_tree_prints_as_latex_and_mathml() {
+        let expression = symbol("μ") * symbol("N_f") / (number(1.0) + symbol("h"));
+        assert_eq!(
+            expression.latex(&|_| None),
+            "\\frac{\\mu  \\cdot N_{\\mathrm{f}}}{1 + h}"
+        );
+        let mathml = expression.mathml(&|_| None);
+        assert!(
+            mathml.contains("<mfrac>") && mathml.contains("<msub><mi>N</mi>"),
+            "{mathml}"
+        );
+        assert_eq!(
+            latex_quantity("11\u{2009}320\u{2009}N"),
+            "11\\,320\\,\\mathrm{N}"
+        );
+    }
+}

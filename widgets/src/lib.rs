@@ -1,0 +1,3 @@
+//! Figures and web elements of Axlewright.
+
+pub mod figure;
