@@ -23,7 +23,7 @@ pub fn significant(value: f64, digits: u8) -> String {
     }
     let magnitude = value.abs();
     if !(1e-12..1e15).contains(&magnitude) {
-        return format!("{value:e}").replace('-', "−");
+        return crate::decimal::shortest(value).replace('-', "−");
     }
     let mut whole_digits = 1;
     let mut bound = 10.0;
@@ -58,7 +58,10 @@ pub fn significant(value: f64, digits: u8) -> String {
 /// A number with a fixed count of decimals.
 #[must_use]
 pub fn fixed(value: f64, decimals: u8) -> String {
-    let plain = format!("{:.*}", usize::from(decimals), value.abs());
+    if value.abs() >= 1e15 || !value.is_finite() {
+        return crate::decimal::shortest(value).replace('-', "−");
+    }
+    let plain = crate::decimal::fixed(value.abs(), decimals);
     let negative = value < 0.0 && plain.bytes().any(|b| (b'1'..=b'9').contains(&b));
     let (whole, fraction) = plain.split_once('.').unwrap_or((&plain, ""));
     let mut text = String::new();
@@ -110,7 +113,7 @@ pub fn with_unit(number: String, unit: &str) -> String {
 /// The shortest plain text that reads back as the same number, for files and links.
 #[must_use]
 pub fn plain(value: f64) -> String {
-    format!("{value}")
+    crate::decimal::shortest(value)
 }
 
 #[cfg(test)]

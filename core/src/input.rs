@@ -122,6 +122,8 @@ const fn choice(
     }
 }
 
+/// Body outlines of figures.
+pub const BODIES: &[&str] = &["small_car", "saloon", "utility", "sports_car"];
 /// Ways in which one motor's torque is shared between the two wheels of its axle.
 pub const DIFFERENTIALS: &[&str] = &["open", "locked", "open_with_brakes"];
 /// Kinds of driven axle.
@@ -135,6 +137,7 @@ use Dimension as D;
 #[rustfmt::skip]
 pub const INPUTS: &[Input] = &[
     choice("vehicle.base", vehicle::DEMO_NAMES, None),
+    choice("vehicle.body", BODIES, None),
     quantity("vehicle.mass", "m", D::Mass, (10.0, 100_000.0), (600.0, 4000.0), 10.0, None),
     quantity("vehicle.wheelbase", "L", D::Length, (0.2, 20.0), (1.8, 4.0), 0.01, None),
     quantity("vehicle.cg_to_front_axle", "a", D::Length, (0.001, 20.0), (0.6, 2.4), 0.01, None),
@@ -142,6 +145,8 @@ pub const INPUTS: &[Input] = &[
     quantity("vehicle.track_front", "t_f", D::Length, (0.2, 5.0), (1.2, 2.0), 0.01, None),
     quantity("vehicle.track_rear", "t_r", D::Length, (0.2, 5.0), (1.2, 2.0), 0.01, None),
     quantity("vehicle.wheel_radius", "R", D::Length, (0.05, 2.0), (0.25, 0.5), 0.005, None),
+    quantity("vehicle.tyre_width_front", "", D::Length, (0.02, 1.0), (0.14, 0.35), 0.005, Some(0.22)),
+    quantity("vehicle.tyre_width_rear", "", D::Length, (0.02, 1.0), (0.14, 0.35), 0.005, Some(0.22)),
     quantity("vehicle.drag_area", "C_dA", D::Area, (0.0, 30.0), (0.0, 2.0), 0.01, Some(0.0)),
     quantity("vehicle.drag_height", "h_d", D::Length, (0.0, 5.0), (0.2, 1.2), 0.01, None),
     quantity("vehicle.lift_area_front", "C_lA_f", D::Area, (-30.0, 10.0), (-3.0, 0.5), 0.05, Some(0.0)),
@@ -196,7 +201,7 @@ pub fn find(path: &str) -> Option<&'static Input> {
 /// The known word that is most like the given one, if any is near.
 #[must_use]
 pub fn nearest<'a>(word: &str, known: impl Iterator<Item = &'a str>) -> Option<&'a str> {
-    let word: Vec<char> = word.to_lowercase().chars().take(64).collect();
+    let word: Vec<char> = word.to_ascii_lowercase().chars().take(64).collect();
     let mut best: Option<(usize, &str)> = None;
     for candidate in known {
         let distance = edit_distance(&word, candidate);
@@ -211,7 +216,7 @@ pub fn nearest<'a>(word: &str, known: impl Iterator<Item = &'a str>) -> Option<&
 /// Count of single-letter changes between two words (Levenshtein 1966).
 fn edit_distance(word: &[char], other: &str) -> usize {
     let mut row: Vec<usize> = (0..=word.len()).collect();
-    for (i, letter) in other.to_lowercase().chars().enumerate() {
+    for (i, letter) in other.to_ascii_lowercase().chars().enumerate() {
         let mut diagonal = row[0];
         row[0] = i + 1;
         for j in 1..row.len() {

@@ -17,6 +17,7 @@
 //! # Ok::<(), axlewright_core::Problem>(())
 //! ```
 
+mod decimal;
 mod error;
 pub mod format;
 pub mod input;

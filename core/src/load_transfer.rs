@@ -355,8 +355,11 @@ pub const TOPIC: Topic = Topic {
         "vehicle.anti_lift_front",
         "vehicle.anti_squat_rear",
         "vehicle.damping_ratio",
+        "vehicle.wheel_radius",
+        "vehicle.body",
     ],
     controls: &[
+        "vehicle.base",
         "load_transfer.acceleration",
         "vehicle.cg_height",
         "vehicle.cg_to_front_axle",
@@ -496,7 +499,7 @@ pub(crate) fn couple(acceleration: Expression, sloped: bool, air: &AirForces) ->
 }
 
 /// An axle load with its lift, where there is one.
-pub(crate) fn less_lift(load: Expression, lift_n: f64, lift: &str) -> Expression {
+pub(crate) fn less_lift(load: Expression, lift_n: f64, lift: &'static str) -> Expression {
     if lift_n == 0.0 { load } else { load - s(lift) }
 }
 
@@ -611,7 +614,7 @@ pub(crate) fn write_chassis(sheet: &mut Sheet, chassis: &Chassis) {
 pub(crate) fn write_landmarks(
     sheet: &mut Sheet,
     (chassis, air, slope): (&Chassis, &AirForces, Slope),
-    still: Option<(&str, &str)>,
+    still: Option<(&'static str, &'static str)>,
 ) {
     let (front, rear) = still.unwrap_or_else(|| {
         write_unaccelerated(sheet, chassis, air, slope);
@@ -684,7 +687,7 @@ fn write_squat(sheet: &mut Sheet, springs: &Suspension, squat: &Squat) {
     sheet.given("f_2", springs.ride_frequency_rear_hz, D::Frequency);
     sheet.given("k_al", springs.anti_lift_front, D::Ratio);
     sheet.given("k_as", springs.anti_squat_rear, D::Ratio);
-    let spring = |frequency: &str, load: &str| {
+    let spring = |frequency: &'static str, load: &'static str| {
         (number(2.0) * s("π") * s(frequency)).squared() * s(load) / s("g")
     };
     let front = (number(1.0) - s("k_al")) * (s("N_f0") - s("N_f")) / spring("f_1", "N_f0");

@@ -5,6 +5,7 @@ use crate::error::{Allowed, Problem};
 use crate::format;
 use crate::input::{self, INPUTS, Input, Kind};
 use crate::layout::Layout;
+use crate::surface;
 use crate::tree::Tree;
 use crate::units;
 use crate::vehicle;
@@ -174,19 +175,27 @@ impl Scenario {
             .any(|(at, _)| INPUTS[*at].path.split('.').next() == Some(section))
     }
 
-    /// Value of a quantity, SI: given, or the demo vehicle's, or the default.
+    /// Value of a quantity as it was given, SI; `None` when it was not given.
+    #[must_use]
+    pub fn given_number(&self, path: &str) -> Option<f64> {
+        match self.given(path)?.value {
+            Value::Number(number) => Some(number),
+            _ => None,
+        }
+    }
+
+    /// Value of a quantity, SI: given, or the demo vehicle's, or the surface's, or the default.
     #[must_use]
     pub fn number(&self, path: &str) -> Option<f64> {
-        if let Some(Given {
-            value: Value::Number(number),
-            ..
-        }) = self.given(path)
-        {
-            return Some(*number);
+        if let Some(number) = self.given_number(path) {
+            return Some(number);
         }
         if let Some(base) = self.word("vehicle.base")
             && let Some(value) = vehicle::demo_value(base, path)
         {
+            return Some(value);
+        }
+        if let Some(value) = surface::friction_not_given(self, path) {
             return Some(value);
         }
         match input::find(path)?.kind {
@@ -345,10 +354,10 @@ fn read_text(input: &Input, text: &str) -> Result<Value, Problem> {
             Ok(Value::Number(number))
         }
         Kind::Choice { words, .. } => {
-            let wanted = text.trim().to_lowercase().replace(['-', ' '], "_");
+            let wanted = text.trim().to_ascii_lowercase().replace(['-', ' '], "_");
             words
                 .iter()
-                .find(|word| word.to_lowercase() == wanted)
+                .find(|word| word.to_ascii_lowercase() == wanted)
                 .map(|word| Value::Word(word))
                 .ok_or_else(|| unknown_word(input, shown, words))
         }

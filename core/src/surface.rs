@@ -98,10 +98,7 @@ impl Friction {
     /// # Errors
     /// [`Problem::Missing`] when nothing gives it.
     pub fn peak(scenario: &Scenario) -> Result<Self, Problem> {
-        let both = scenario
-            .number("surface.friction_peak")
-            .or_else(|| named(scenario).map(Surface::friction_peak))
-            .or_else(|| scenario.number("vehicle.tyre_friction"));
+        let both = scenario.number("surface.friction_peak");
         let side = |path| {
             scenario
                 .number(path)
@@ -117,17 +114,24 @@ impl Friction {
 
 /// Sliding coefficient of friction of a scenario \[1\].
 ///
-/// A single friction value, as textbooks give it, serves for both peak and sliding.
-///
 /// # Errors
 /// [`Problem::Missing`] when nothing gives it.
 pub fn sliding(scenario: &Scenario) -> Result<f64, Problem> {
-    scenario
-        .number("surface.friction_sliding")
-        .or_else(|| scenario.number("surface.friction_peak"))
-        .or_else(|| named(scenario).map(Surface::friction_sliding))
-        .or_else(|| scenario.number("vehicle.tyre_friction"))
-        .map_or_else(|| scenario.require("surface.friction_sliding"), Ok)
+    scenario.require("surface.friction_sliding")
+}
+
+/// The friction that a scenario has where it does not give it: the named surface's, or what the
+/// vehicle's own tyres have on dry asphalt. A single friction value, as textbooks give it, serves for
+/// both peak and sliding.
+pub(crate) fn friction_not_given(scenario: &Scenario, path: &str) -> Option<f64> {
+    match path {
+        "surface.friction_peak" => named(scenario).map(Surface::friction_peak),
+        "surface.friction_sliding" => scenario
+            .given_number("surface.friction_peak")
+            .or_else(|| named(scenario).map(Surface::friction_sliding)),
+        _ => return None,
+    }
+    .or_else(|| scenario.number("vehicle.tyre_friction"))
 }
 
 fn named(scenario: &Scenario) -> Option<&'static Surface> {

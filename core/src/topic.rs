@@ -102,7 +102,7 @@ pub const TOPICS: &[&Topic] = &[
 /// # Errors
 /// [`Problem::UnknownWord`] lists the names.
 pub fn find(name: &str) -> Result<&'static Topic, Problem> {
-    let wanted = name.trim().to_lowercase().replace('-', "_");
+    let wanted = name.trim().to_ascii_lowercase().replace('-', "_");
     TOPICS
         .iter()
         .find(|topic| topic.name == wanted)
@@ -246,7 +246,7 @@ pub fn number_of(readings: &[Reading], path: &str) -> Option<f64> {
 fn working_tree(steps: &[Step]) -> Tree {
     let quantity = |q: &working::Quantity| {
         Tree::Map(vec![
-            ("symbol".into(), Tree::text(q.symbol.as_str())),
+            ("symbol".into(), Tree::text(q.symbol)),
             ("value".into(), Tree::Number(q.value)),
             ("unit".into(), Tree::text(q.dimension.si_unit())),
         ])

@@ -308,8 +308,10 @@ fn split_number(text: &str) -> Option<(f64, &str)> {
     if rest.starts_with(',') {
         return None;
     }
-    let number: f64 = digits.parse().ok()?;
-    number.is_finite().then_some((number, rest))
+    let unsigned = digits.trim_start_matches(['+', '-']);
+    let size = crate::decimal::parse(unsigned)?;
+    let number = if digits.starts_with('-') { -size } else { size };
+    Some((number, rest))
 }
 
 fn starts_exponent(rest: &str) -> bool {

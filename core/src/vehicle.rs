@@ -20,6 +20,8 @@ const DEMO_VALUES: &[(&str, [f64; 4])] = &[
     ("vehicle.track_front", [1.48, 1.60, 1.72, 1.66]),
     ("vehicle.track_rear", [1.47, 1.60, 1.72, 1.65]),
     ("vehicle.wheel_radius", [0.300, 0.335, 0.395, 0.345]),
+    ("vehicle.tyre_width_front", [0.185, 0.235, 0.265, 0.245]),
+    ("vehicle.tyre_width_rear", [0.185, 0.235, 0.265, 0.305]),
     ("vehicle.drag_area", [0.62, 0.56, 0.98, 0.52]),
     ("vehicle.rolling_resistance", [0.010, 0.009, 0.012, 0.010]),
     ("vehicle.ride_frequency_front", [1.3, 1.2, 1.3, 1.7]),
@@ -39,6 +41,13 @@ pub fn demo_value(base: &str, path: &str) -> Option<f64> {
         .iter()
         .find(|(name, _)| *name == path)
         .map(|(_, values)| values[column])
+}
+
+/// Body outline of a demo vehicle: a word of [`input::BODIES`](crate::input::BODIES).
+#[must_use]
+pub fn demo_body(base: &str) -> Option<&'static str> {
+    let column = DEMO_NAMES.iter().position(|name| *name == base)?;
+    crate::input::BODIES.get(column).copied()
 }
 
 /// What the side view needs: mass, wheelbase, and where the centre of gravity (CG) is.

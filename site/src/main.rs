@@ -1,1 +1,9 @@
-fn main() {}
+//! The program `axlewright`.
+
+mod cli;
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    cli::run()
+}

@@ -1,1 +1,25 @@
-//! Axlewright.
+//! What the tests share: comparisons that say everything, the built program, the Python reference
+//! scripts, and numbers drawn with a fixed seed.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    reason = "this crate exists for the tests, where stopping is the right answer"
+)]
+
+mod compare;
+mod draw;
+mod program;
+mod python;
+
+pub use compare::{Comparison, assert_close, assert_equal_relative, scenario, show};
+pub use draw::Draw;
+pub use program::{Run, program, run, run_in};
+pub use python::python;
+
+use std::path::PathBuf;
+
+/// Path of a file of this crate.
+#[must_use]
+pub fn file(name: &str) -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(name)
+}

@@ -1,3 +1,13 @@
 //! Figures and web elements of Axlewright.
+//!
+//! Figures are drawn the same natively and in the browser; no web type appears in their code. The
+//! elements exist only in WebAssembly.
 
+pub mod element;
 pub mod figure;
+pub mod figure_file;
+pub mod load_transfer;
+pub mod table;
+pub mod traction;
+pub mod turn_in_place;
+pub mod visual;

@@ -49,8 +49,12 @@ pub const TOPIC: Topic = Topic {
         "vehicle.motor_torque",
         "vehicle.motor_power",
         "vehicle.motor_ratio",
+        "vehicle.body",
     ],
     controls: &[
+        "vehicle.base",
+        "surface.kind",
+        "layout",
         "surface.friction_peak",
         "vehicle.cg_height",
         "vehicle.cg_to_front_axle",
@@ -374,7 +378,7 @@ fn write_forces(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &
     );
     let front_use = use_of(front_n, limit.loads.front_n);
     let rear_use = use_of(rear_n, limit.loads.rear_n);
-    let quotient = |force: &str, load: &str, value: f64| {
+    let quotient = |force: &'static str, load: &'static str, value: f64| {
         if value == 0.0 {
             number(0.0)
         } else {

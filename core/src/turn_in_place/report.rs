@@ -34,8 +34,14 @@ pub const TOPIC: Topic = Topic {
         "vehicle.tyre_load_sensitivity",
         "vehicle.tyre_reference_load",
         "surface.grade",
+        "vehicle.tyre_width_front",
+        "vehicle.tyre_width_rear",
+        "vehicle.body",
     ],
     controls: &[
+        "vehicle.base",
+        "surface.kind",
+        "layout",
         "surface.friction_sliding",
         "vehicle.mass",
         "vehicle.wheelbase",
@@ -466,11 +472,16 @@ fn write_pairs(sheet: &mut Sheet, scenario: &Scenario, question: &Question) {
             continue;
         };
         let rear = matches!(layout, Layout::R2 | Layout::F1R2);
-        let (driven, other) = if rear { ("r", "f") } else { ("f", "r") };
-        let grip = |end: &str| s(&format!("μ_{end}")) * s(&format!("N_{end}"));
+        let front_grip = || s("μ_f") * s("N_f");
+        let rear_grip = || s("μ_r") * s("N_r");
+        let (drives, holds) = if rear {
+            (rear_grip() * s("t_r"), front_grip() * s("L"))
+        } else {
+            (front_grip() * s("t_f"), rear_grip() * s("L"))
+        };
         sheet.begin(layout.name());
         let path = format!("layouts.{}.driving_moment", layout.name());
-        let right = grip(driven) * s(&format!("t_{driven}")) / number(2.0);
+        let right = drives / number(2.0);
         sheet.step(
             "step.pair_drives",
             "M_d",
@@ -480,11 +491,7 @@ fn write_pairs(sheet: &mut Sheet, scenario: &Scenario, question: &Question) {
             D::Torque,
         );
         let path = format!("layouts.{}.holding_moment", layout.name());
-        sheet.step(
-            "step.other_holds",
-            "M_h",
-            path,
-            grip(other) * s("L"),
+        sheet.step("step.other_holds","M_h",path,holds,
             holding_n_m,
             D::Torque,
         );

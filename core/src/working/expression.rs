@@ -39,7 +39,7 @@ pub enum Expression {
     /// A number that belongs to the equation.
     Number(f64),
     /// A quantity, by its symbol.
-    Symbol(String),
+    Symbol(&'static str),
     /// Minus an expression.
     Negative(Box<Expression>),
     /// A function of an expression.
@@ -52,8 +52,8 @@ pub enum Expression {
 
 /// A quantity, by its symbol: `symbol("N_f")`.
 #[must_use]
-pub fn symbol(name: &str) -> Expression {
-    Expression::Symbol(name.into())
+pub fn symbol(name: &'static str) -> Expression {
+    Expression::Symbol(name)
 }
 
 /// A number that belongs to the equation.
@@ -81,6 +81,12 @@ pub fn sqrt(argument: Expression) -> Expression {
 }
 
 impl Expression {
+    // Not inlined: a working joins hundreds of these, and the browser pays for every copy.
+    #[inline(never)]
+    fn paired(self, operator: Operator, other: Self) -> Self {
+        Self::Pair(operator, Box::new(self), Box::new(other))
+    }
+
     /// A function of this expression.
     #[must_use]
     pub fn call(self, function: Function) -> Self {
@@ -96,23 +102,23 @@ impl Expression {
     /// The smaller of this and another.
     #[must_use]
     pub fn min(self, other: Self) -> Self {
-        Self::Pair(Operator::Min, Box::new(self), Box::new(other))
+        self.paired(Operator::Min, other)
     }
 
     /// Names of the symbols, in the order in which they are first written.
     #[must_use]
-    pub fn symbols(&self) -> Vec<String> {
+    pub fn symbols(&self) -> Vec<&'static str> {
         let mut names = Vec::new();
         self.collect(&mut names);
         names
     }
 
-    fn collect(&self, names: &mut Vec<String>) {
+    fn collect(&self, names: &mut Vec<&'static str>) {
         match self {
             Self::Number(_) => {}
             Self::Symbol(name) => {
                 if !names.contains(name) {
-                    names.push(name.clone());
+                    names.push(name);
                 }
             }
             Self::Negative(inner) | Self::Call(_, inner) | Self::Square(inner) => {
@@ -164,7 +170,7 @@ macro_rules! operator {
         impl $trait for Expression {
             type Output = Self;
             fn $method(self, other: Self) -> Self {
-                Self::Pair(Operator::$operator, Box::new(self), Box::new(other))
+                self.paired(Operator::$operator, other)
             }
         }
     };

@@ -16,7 +16,7 @@ use crate::units::{Dimension, System};
 #[derive(Clone, Debug, PartialEq)]
 pub struct Quantity {
     /// Symbol: `N_f`.
-    pub symbol: String,
+    pub symbol: &'static str,
     /// Value, SI.
     pub value: f64,
     /// What it measures.
@@ -89,9 +89,9 @@ impl Sheet {
     }
 
     /// A quantity given by the scenario.
-    pub fn given(&mut self, symbol: &str, value: f64, dimension: Dimension) {
+    pub fn given(&mut self, symbol: &'static str, value: f64, dimension: Dimension) {
         self.learn(Quantity {
-            symbol: symbol.into(),
+            symbol,
             value,
             dimension,
         });
@@ -101,7 +101,7 @@ impl Sheet {
     pub fn step(
         &mut self,
         about: &'static str,
-        symbol: &str,
+        symbol: &'static str,
         path: impl Into<String>,
         expression: Expression,
         value: f64,
@@ -123,7 +123,7 @@ impl Sheet {
     pub fn satisfied(
         &mut self,
         about: &'static str,
-        symbol: &str,
+        symbol: &'static str,
         path: impl Into<String>,
         expression: Expression,
         value: f64,
@@ -148,20 +148,20 @@ impl Sheet {
         &mut self,
         kind: Kind,
         about: &'static str,
-        symbol: &str,
+        symbol: &'static str,
         path: String,
         expression: Expression,
         value: f64,
         dimension: Dimension,
     ) {
         let result = Quantity {
-            symbol: symbol.into(),
+            symbol,
             value,
             dimension,
         };
         let mut inputs: Vec<Quantity> = Vec::new();
         for name in expression.symbols() {
-            if let Some(quantity) = self.find(&name)
+            if let Some(quantity) = self.find(name)
                 && !inputs.contains(quantity)
             {
                 inputs.push(quantity.clone());
@@ -275,7 +275,7 @@ impl Step {
     pub fn latex(&self) -> String {
         format!(
             "{} = {}",
-            print::latex_symbol(&self.result.symbol),
+            print::latex_symbol(self.result.symbol),
             self.expression.latex(&|_| None)
         )
     }
@@ -285,7 +285,7 @@ impl Step {
     pub fn latex_with_numbers(&self) -> String {
         format!(
             "{} = {} = {}",
-            print::latex_symbol(&self.result.symbol),
+            print::latex_symbol(self.result.symbol),
             self.expression.latex(&|symbol| self.number_of(symbol)),
             print::latex_quantity(&self.result_text())
         )
@@ -294,7 +294,7 @@ impl Step {
     /// The equation as presentation MathML, with the numbers put in on a second row.
     #[must_use]
     pub fn mathml(&self) -> String {
-        let symbol = print::mathml_symbol(&self.result.symbol);
+        let symbol = print::mathml_symbol(self.result.symbol);
         let general = self.expression.mathml(&|_| None);
         let numbers = self.expression.mathml(&|symbol| self.number_of(symbol));
         let result = print::mathml_text(&self.result_text());

@@ -1,0 +1,194 @@
+//! What each command does.
+
+use super::{Command, Failure, LANG, QuestionArgs, Style, Units};
+use axlewright_core::topic::{self, Topic};
+use axlewright_core::units::System;
+use axlewright_core::{Scenario, schema};
+use axlewright_site::answer::{self, AnswerFormat};
+use axlewright_site::output::write_whole;
+use axlewright_site::{figure, scenario_file, serve, site, toolchain};
+use axlewright_widgets::figure::Theme;
+use axlewright_widgets::figure_file::figure_file;
+use axlewright_widgets::visual::{Look, Visual};
+use std::io::{self, Write};
+use std::path::Path;
+
+pub(super) fn run(command: Command) -> Result<(), Failure> {
+    match command {
+        Command::Serve { port } => serve_site(port),
+        Command::Build { out } => build_site(&out),
+        Command::Answer { question, format } => print_answer(&question, format),
+        Command::Figure {
+            question,
+            view,
+            style,
+            width,
+            scale,
+            output,
+            alt,
+        } => {
+            let wanted = Wanted {
+                view,
+                style,
+                width,
+                scale,
+            };
+            draw(&question, &wanted, output.as_deref(), alt)
+        }
+        Command::Schema { topic } => print_schema(topic.as_deref()),
+        Command::New { scenario, topic } => new_scenario(&scenario, &topic),
+    }
+}
+
+/// Prints on the standard output. A reader that has gone away (`| head`) is no failure.
+fn print(text: &str) -> Result<(), Failure> {
+    match io::stdout().lock().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => Err(Failure::machine(error)),
+        _ => Ok(()),
+    }
+}
+
+fn say(line: &str) {
+    eprintln!("{line}");
+}
+
+fn build_site(out: &Path) -> Result<(), Failure> {
+    let root = toolchain::workspace_root().map_err(Failure::machine)?;
+    let report = site::build(&root, out, &mut say).map_err(Failure::machine)?;
+    print(&report.summary())
+}
+
+fn serve_site(port: Option<u16>) -> Result<(), Failure> {
+    let root = toolchain::workspace_root().map_err(Failure::machine)?;
+    let out = root.join("target/site");
+    site::build(&root, &out, &mut say).map_err(Failure::machine)?;
+    let _watch = site::watch(&root, &out, &mut |line| eprintln!("{line}")).map_err(Failure::machine)?;
+    let ready = |url: &str| {
+        let line = format!("{url}\n");
+        let mut terminal = io::stdout().lock();
+        let _ = terminal.write_all(line.as_bytes()).and_then(|()| terminal.flush());
+    };
+    match serve::serve(out, port, ready) {
+        Ok(never) => match never {},
+        Err(error) => Err(Failure::machine(error)),
+    }
+}
+
+fn question_of(args: &QuestionArgs) -> Result<(&'static Topic, Scenario), Failure> {
+    let topic = topic::find(&args.topic).map_err(Failure::input)?;
+    let scenario = scenario_file::gather(topic, args.scenario.as_deref(), &args.settings)
+        .map_err(Failure::input)?;
+    Ok((topic, scenario))
+}
+
+fn system_of(units: Units) -> System {
+    match units {
+        Units::Si => System::Si,
+        Units::Us => System::Us,
+    }
+}
+
+fn print_answer(args: &QuestionArgs, format: AnswerFormat) -> Result<(), Failure> {
+    let (topic, scenario) = question_of(args)?;
+    let report = topic.report(&scenario).map_err(Failure::input)?;
+    let text = answer::print(&report, format, LANG, system_of(args.units)).map_err(Failure::machine)?;
+    print(&text)
+}
+
+/// How a figure is wanted.
+struct Wanted {
+    view: String,
+    style: Style,
+    width: f64,
+    scale: f32,
+}
+
+/// What kind of file an output name asks for.
+#[derive(PartialEq)]
+enum FileKind {
+    Svg,
+    Png,
+}
+
+fn kind_of(output: Option<&Path>) -> Result<FileKind, Failure> {
+    let Some(path) = output else {
+        return Ok(FileKind::Svg);
+    };
+    match path.extension().and_then(|e| e.to_str()) {
+        Some("svg") => Ok(FileKind::Svg),
+        Some("png") => Ok(FileKind::Png),
+        _ => Err(Failure::Input(format!(
+            "output = \"{}\" has no known ending; allowed: .svg, .png",
+            path.display()
+        ))),
+    }
+}
+
+fn draw(
+    args: &QuestionArgs,
+    wanted: &Wanted,
+    output: Option<&Path>,
+    alt: bool,
+) -> Result<(), Failure> {
+    let kind = kind_of(output)?;
+    let in_range = |name: &str, value: f64, min: f64, max: f64| {
+        if (min..=max).contains(&value) {
+            return Ok(());
+        }
+        Err(Failure::Input(format!(
+            "{name} = {value} is out of range; allowed: {min} to {max}"
+        )))
+    };
+    in_range("width", wanted.width, 320.0, 4000.0)?;
+    in_range("scale", f64::from(wanted.scale), 0.25, 8.0)?;
+    let (topic, scenario) = question_of(args)?;
+    let visual = Visual::of(topic)
+        .ok_or_else(|| Failure::Machine(format!("{} has no figure", topic.name)))?;
+    let view = visual.view(&wanted.view).map_err(Failure::input)?;
+    let look = Look {
+        width: wanted.width,
+        lang: LANG,
+        system: system_of(args.units),
+        pinned: None,
+    };
+    if alt {
+        let drawing = visual.draw(&scenario, view, &look).map_err(Failure::input)?;
+        return print(&format!("{}. {}\n", drawing.title(), drawing.description()));
+    }
+    let theme = match wanted.style {
+        Style::Light => Theme::Light,
+        Style::Dark => Theme::Dark,
+        Style::Print => Theme::Print,
+    };
+    let svg = figure_file(visual, &scenario, view, &look, theme).map_err(Failure::input)?;
+    let Some(path) = output else {
+        return print(&svg);
+    };
+    let bytes = match kind {
+        FileKind::Svg => svg.into_bytes(),
+        FileKind::Png => figure::png(&svg, wanted.scale).map_err(Failure::machine)?,
+    };
+    write_whole(path, &bytes)
+        .map_err(|error| Failure::Machine(format!("{} cannot be written: {error}", path.display())))
+}
+
+fn print_schema(topic: Option<&str>) -> Result<(), Failure> {
+    let tree = match topic {
+        Some(name) => schema::of_topic(topic::find(name).map_err(Failure::input)?),
+        None => schema::of_scenario(),
+    };
+    let text = serde_json::to_string_pretty(&tree).map_err(Failure::machine)?;
+    print(&(text + "\n"))
+}
+
+fn new_scenario(path: &Path, topic: &str) -> Result<(), Failure> {
+    let topic = topic::find(topic).map_err(Failure::input)?;
+    if path.exists() {
+        return Err(Failure::Input(format!(
+            "{} is there already; allowed: the name of a new file",
+            path.display()
+        )));
+    }
+    write_whole(path, schema::starter(topic).as_bytes())
+        .map_err(|error| Failure::Machine(format!("{} cannot be written: {error}", path.display())))
+}

@@ -1,0 +1,193 @@
+//! Builds the web elements: Rust to wasm, the glue, the two scripts, and what each of them weighs.
+
+mod error;
+mod fingerprint;
+mod report;
+mod script;
+mod sections;
+mod strip;
+mod wasm;
+
+pub use error::BuildError;
+pub use report::{ElementsReport, FileSize};
+
+use crate::toolchain;
+use fingerprint::{fingerprint, short_hash};
+use script::Parts;
+use std::fs::File;
+use std::path::{Path, PathBuf};
+
+/// The ES module.
+pub const MODULE: &str = "axlewright.js";
+/// The wasm file that the module loads.
+pub const WASM: &str = "axlewright_bg.wasm";
+/// The classic script with the wasm inside.
+pub const CLASSIC: &str = "axlewright.classic.js";
+
+/// Raised when this program makes other files from the same inputs.
+const RECIPE: &str = "3";
+
+/// What to build, and from what.
+#[derive(Debug, Clone)]
+pub struct ElementsOptions {
+    /// The root of the source tree.
+    pub root: PathBuf,
+    /// The package that exports `mount` and its companions.
+    pub package: String,
+    /// Files and folders whose content decides whether a build is needed.
+    pub inputs: Vec<PathBuf>,
+    /// The folder of the hand-written scripts and styles.
+    pub scripts: PathBuf,
+    /// Tags, topics, attributes and sentences, as JSON.
+    pub table: String,
+    /// The version that the scripts state.
+    pub version: String,
+    /// The folder for compiled code; finished files are kept there too.
+    pub target: PathBuf,
+    /// The program that makes wasm smaller, if there is one.
+    pub wasm_opt: Option<PathBuf>,
+}
+
+impl ElementsOptions {
+    /// The elements of the source tree at `root`, with the table that the widgets declare.
+    #[must_use]
+    pub fn new(root: &Path, table: impl Into<String>, version: impl Into<String>) -> Self {
+        // Whole folders: code may include files that do not lie in `src`.
+        let inputs = ["Cargo.toml", "Cargo.lock", "core", "widgets"];
+        Self {
+            root: root.to_path_buf(),
+            package: "axlewright-widgets".into(),
+            inputs: inputs.iter().map(|name| root.join(name)).collect(),
+            scripts: root.join("widgets/js"),
+            table: table.into(),
+            version: version.into(),
+            target: std::env::var_os("CARGO_TARGET_DIR")
+                .map_or_else(|| root.join("target"), |folder| root.join(folder)),
+            wasm_opt: toolchain::find_wasm_opt(root),
+        }
+    }
+}
+
+/// Builds the elements into the folder `out`. When nothing changed since the last build, its files are
+/// copied and nothing is built. `say` is told what takes time or is missing, a line each.
+///
+/// # Errors
+/// When a tool is missing or fails, or a file cannot be read or written.
+pub fn build_elements(
+    out: &Path,
+    options: &ElementsOptions,
+    say: &mut dyn FnMut(&str),
+) -> Result<ElementsReport, BuildError> {
+    let kept = options.target.join("axlewright-elements");
+    create_folder(&kept)?;
+    let _turn = wait_for_turn(&kept)?;
+    let wanted = wanted_fingerprint(options)?;
+    let report = match report::load(&kept, &wanted) {
+        Some(report) => report,
+        None => {
+            toolchain::ensure_wasm_target(&options.root, say)?;
+            let report = build_into(&kept, options, say)?;
+            // Written last: a build that was broken off leaves no fingerprint.
+            report::keep(&kept, &report, &wanted)?;
+            report
+        }
+    };
+    if options.wasm_opt.is_none() {
+        say("wasm-opt was not found: the elements work, and are larger than they need be");
+    }
+    create_folder(out)?;
+    for file in &report.files {
+        let to = out.join(&file.name);
+        std::fs::copy(kept.join(&file.name), &to)
+            .map_err(|source| BuildError::File { path: to, source })?;
+    }
+    Ok(report)
+}
+
+/// Waits until no other run of this program works on the kept files. The turn ends with the value.
+fn wait_for_turn(kept: &Path) -> Result<File, BuildError> {
+    let path = kept.join("lock");
+    let opened = File::create(&path).and_then(|file| file.lock().map(|()| file));
+    opened.map_err(|source| BuildError::File { path, source })
+}
+
+fn wanted_fingerprint(options: &ElementsOptions) -> Result<String, BuildError> {
+    let compiler = toolchain::rustc_version(&options.root)?;
+    // A replaced wasm-opt has another size, most likely; its version would cost a start of it.
+    let wasm_opt = options.wasm_opt.as_ref().map_or(String::new(), |path| {
+        let size = std::fs::metadata(path).map_or(0, |data| data.len());
+        format!("{} {size}", path.display())
+    });
+    let settings = [
+        RECIPE,
+        &options.package,
+        &options.table,
+        &options.version,
+        &compiler,
+        &wasm_opt,
+    ];
+    let inputs = [
+        options.inputs.as_slice(),
+        std::slice::from_ref(&options.scripts),
+    ]
+    .concat();
+    fingerprint(&inputs, &settings)
+}
+
+fn build_into(
+    kept: &Path,
+    options: &ElementsOptions,
+    say: &mut dyn FnMut(&str),
+) -> Result<ElementsReport, BuildError> {
+    report::forget(kept);
+    say("building the elements for the browser");
+    wasm::compile(options)?;
+    let (glue, wasm) = wasm::write_glue(&wasm::compiled_wasm(options))?;
+    let path = kept.join(WASM);
+    write(&path, &wasm)?;
+    let optimised = match &options.wasm_opt {
+        Some(program) => wasm::optimise(program, &path, say)?,
+        None => false,
+    };
+    let wasm = sections::without_tool_sections(&read(&path)?)
+        .ok_or_else(|| BuildError::NotWasm(path.clone()))?;
+    write(&path, &wasm)?;
+    let parts = Parts {
+        folder: &options.scripts,
+        glue: &glue,
+        table: &options.table,
+        version: &options.version,
+        wasm_hash: &short_hash(&wasm),
+    };
+    write(&kept.join(MODULE), parts.module()?.as_bytes())?;
+    write(&kept.join(CLASSIC), parts.classic(&wasm)?.as_bytes())?;
+    let files = [MODULE, WASM, CLASSIC]
+        .iter()
+        .map(|name| report::weigh(kept, name));
+    Ok(ElementsReport {
+        files: files.collect::<Result<_, _>>()?,
+        optimised,
+        built: true,
+    })
+}
+
+fn create_folder(path: &Path) -> Result<(), BuildError> {
+    std::fs::create_dir_all(path).map_err(|source| BuildError::File {
+        path: path.to_path_buf(),
+        source,
+    })
+}
+
+fn read(path: &Path) -> Result<Vec<u8>, BuildError> {
+    std::fs::read(path).map_err(|source| BuildError::File {
+        path: path.to_path_buf(),
+        source,
+    })
+}
+
+fn write(path: &Path, content: &[u8]) -> Result<(), BuildError> {
+    std::fs::write(path, content).map_err(|source| BuildError::File {
+        path: path.to_path_buf(),
+        source,
+    })
+}

@@ -1,0 +1,151 @@
+//! What a build made and what it weighs, kept beside the files so that the next build can tell whether
+//! anything is left to do.
+
+use super::{BuildError, CLASSIC, read, write};
+use serde_json::{Value, json};
+use std::path::Path;
+
+const KEPT: &str = "report.json";
+
+/// What one finished file weighs, in bytes.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FileSize {
+    /// The file's name.
+    pub name: String,
+    /// As it is.
+    pub raw: u64,
+    /// Compressed with brotli at its best.
+    pub brotli: u64,
+}
+
+/// What a build did.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ElementsReport {
+    /// The finished files.
+    pub files: Vec<FileSize>,
+    /// Whether `wasm-opt` made the wasm smaller.
+    pub optimised: bool,
+    /// Whether anything had to be built.
+    pub built: bool,
+}
+
+impl ElementsReport {
+    /// What a page must fetch for one element, compressed: the module and the wasm.
+    #[must_use]
+    pub fn needed_brotli(&self) -> u64 {
+        let needed = self.files.iter().filter(|file| file.name != CLASSIC);
+        needed.map(|file| file.brotli).sum()
+    }
+}
+
+/// Weighs the finished files in `folder`.
+pub(super) fn weigh(folder: &Path, name: &str) -> Result<FileSize, BuildError> {
+    let path = folder.join(name);
+    let content = read(&path)?;
+    let mut compressed = Vec::new();
+    let settings = brotli::enc::BrotliEncoderParams {
+        quality: 11,
+        lgwin: 22,
+        ..Default::default()
+    };
+    brotli::BrotliCompress(&mut content.as_slice(), &mut compressed, &settings)
+        .map_err(|source| BuildError::File { path, source })?;
+    Ok(FileSize {
+        name: name.to_string(),
+        raw: length(&content),
+        brotli: length(&compressed),
+    })
+}
+
+fn length(bytes: &[u8]) -> u64 {
+    u64::try_from(bytes.len()).unwrap_or(u64::MAX)
+}
+
+/// The report of the files in `folder`, if they were made from what is wanted now and are still whole.
+pub(super) fn load(folder: &Path, wanted: &str) -> Option<ElementsReport> {
+    let text = std::fs::read_to_string(folder.join(KEPT)).ok()?;
+    let report: Value = serde_json::from_str(&text).ok()?;
+    if report["fingerprint"] != wanted {
+        return None;
+    }
+    let files = report["files"].as_array()?.iter().map(|file| {
+        Some(FileSize {
+            name: file["name"].as_str()?.to_string(),
+            raw: file["raw"].as_u64()?,
+            brotli: file["brotli"].as_u64()?,
+        })
+    });
+    let files = files.collect::<Option<Vec<_>>>()?;
+    let whole = |file: &FileSize| {
+        std::fs::metadata(folder.join(&file.name)).is_ok_and(|data| data.len() == file.raw)
+    };
+    let optimised = report["optimised"].as_bool()?;
+    files.iter().all(whole).then_some(ElementsReport {
+        files,
+        optimised,
+        built: false,
+    })
+}
+
+/// Writes the report into `folder`, once its files are finished.
+pub(super) fn keep(
+    folder: &Path,
+    report: &ElementsReport,
+    fingerprint: &str,
+) -> Result<(), BuildError> {
+    let file =
+        |file: &FileSize| json!({ "name": file.name, "raw": file.raw, "brotli": file.brotli });
+    let text = json!({
+        "fingerprint": fingerprint,
+        "optimised": report.optimised,
+        "files": report.files.iter().map(file).collect::<Vec<_>>(),
+    });
+    write(&folder.join(KEPT), text.to_string().as_bytes())
+}
+
+/// Forgets the report, before the files it is about are changed.
+pub(super) fn forget(folder: &Path) {
+    // Not being there is as good.
+    let _ = std::fs::remove_file(folder.join(KEPT));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_report_is_believed_only_for_its_own_whole_files() {
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let path = folder.path();
+        std::fs::write(path.join(CLASSIC), "x".repeat(1000)).expect("a file");
+        let file = weigh(path, CLASSIC).expect("a weight");
+        assert_eq!(file.raw, 1000, "raw");
+        assert!(
+            file.brotli > 0 && file.brotli < 100,
+            "compressed to {}",
+            file.brotli
+        );
+
+        let report = ElementsReport {
+            files: vec![file],
+            optimised: true,
+            built: true,
+        };
+        assert_eq!(
+            report.needed_brotli(),
+            0,
+            "the classic script is not part of what a page fetches"
+        );
+        keep(path, &report, "abc").expect("kept");
+        let again = ElementsReport {
+            built: false,
+            ..report
+        };
+        assert_eq!(load(path, "abc"), Some(again), "same inputs");
+        assert_eq!(load(path, "abd"), None, "other inputs");
+        std::fs::write(path.join(CLASSIC), "cut short").expect("a file");
+        assert_eq!(load(path, "abc"), None, "a file was changed");
+        forget(path);
+        assert_eq!(load(path, "abc"), None, "no report");
+    }
+}

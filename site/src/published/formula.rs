@@ -1,0 +1,219 @@
+//! Formulas of the core by name, for published values that no topic answers.
+
+use axlewright_core::units::{self, Dimension as D};
+use axlewright_core::{GRAVITY_M_S2, road_load, scrub, surface, traction, vehicle};
+
+/// A formula of the core: what it takes and what it gives.
+#[derive(Debug)]
+pub struct Formula {
+    /// Name in the file of published values.
+    pub name: &'static str,
+    /// Names and kinds of the arguments.
+    pub takes: &'static [(&'static str, Takes)],
+    /// What the result measures.
+    pub result: D,
+    /// The value, SI, for arguments in SI in the order of [`Formula::takes`].
+    pub compute: fn(&[f64]) -> f64,
+}
+
+/// What an argument of a formula is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Takes {
+    /// A quantity with a unit of the core.
+    Quantity(D),
+    /// A pressure in kPa or bar; no scenario holds one, so the core has no unit for it.
+    Pressure,
+    /// A surface of the adhesion table; its position is passed on.
+    Surface,
+}
+
+use Takes::{Pressure, Quantity as Q, Surface};
+
+const AIR: &[(&str, Takes)] = &[
+    ("density", Q(D::Density)),
+    ("drag_coefficient", Q(D::Ratio)),
+    ("frontal_area", Q(D::Area)),
+    ("speed", Q(D::Speed)),
+];
+const ROAD_LOAD: &[(&str, Takes)] = &[
+    ("density", Q(D::Density)),
+    ("drag_coefficient", Q(D::Ratio)),
+    ("frontal_area", Q(D::Area)),
+    ("speed", Q(D::Speed)),
+    ("weight", Q(D::Force)),
+    ("grade", Q(D::Slope)),
+];
+const WHEEL_LOADS: &[(&str, Takes)] = &[
+    ("wheelbase", Q(D::Length)),
+    ("front_wheel_load", Q(D::Force)),
+    ("rear_wheel_load", Q(D::Force)),
+];
+const UTILISATION: &[(&str, Takes)] = &[
+    ("front_share", Q(D::Ratio)),
+    ("deceleration", Q(D::Acceleration)),
+    ("front_load_share", Q(D::Ratio)),
+    ("height_over_wheelbase", Q(D::Ratio)),
+];
+const TRACKED: &[(&str, Takes)] = &[
+    ("friction", Q(D::Ratio)),
+    ("weight", Q(D::Force)),
+    ("track_length", Q(D::Length)),
+    ("tread", Q(D::Length)),
+    ("rolling_resistance", Q(D::Ratio)),
+];
+const TRACKED_MOMENT: &[(&str, Takes)] = &[
+    ("friction", Q(D::Ratio)),
+    ("weight", Q(D::Force)),
+    ("track_length", Q(D::Length)),
+];
+const ONE_SURFACE: &[(&str, Takes)] = &[("surface", Surface)];
+
+const fn formula(
+    name: &'static str,
+    takes: &'static [(&'static str, Takes)],
+    result: D,
+    compute: fn(&[f64]) -> f64,
+) -> Formula {
+    Formula {
+        name,
+        takes,
+        result,
+        compute,
+    }
+}
+
+/// Every formula.
+#[rustfmt::skip]
+const FORMULAS: &[Formula] = &[
+    formula("cg_to_front_axle", WHEEL_LOADS, D::Length, |v| vehicle::cg_from_wheel_loads(v[0], v[1], v[2]).0),
+    formula("cg_to_rear_axle", WHEEL_LOADS, D::Length, |v| vehicle::cg_from_wheel_loads(v[0], v[1], v[2]).1),
+    formula("time_to_speed", &[("acceleration", Q(D::Acceleration)), ("speed", Q(D::Speed))], D::Time,
+        |v| road_load::time_to_speed_s(v[1], v[0])),
+    formula("speed_after_distance", &[("acceleration", Q(D::Acceleration)), ("distance", Q(D::Length))], D::Speed,
+        |v| road_load::speed_after_distance_m_s(v[0], v[1])),
+    formula("front_adhesion_utilisation_braking", UTILISATION, D::Ratio, |v| utilisation(v).0),
+    formula("rear_adhesion_utilisation_braking", UTILISATION, D::Ratio, |v| utilisation(v).1),
+    formula("drag", AIR, D::Force, |v| road_load::drag_n(v[0], v[1] * v[2], v[3])),
+    formula("highway_rolling_resistance", &[("weight", Q(D::Force)), ("speed", Q(D::Speed))], D::Force,
+        |v| v[0] * road_load::highway_rolling_resistance(v[1])),
+    // The textbook takes sin θ for tan θ.
+    formula("small_grade_resistance", &[("weight", Q(D::Force)), ("grade", Q(D::Slope))], D::Force, |v| v[0] * v[1]),
+    formula("highway_road_load", ROAD_LOAD, D::Force,
+        |v| road_load::drag_n(v[0], v[1] * v[2], v[3]) + v[4] * road_load::highway_rolling_resistance(v[3]) + v[4] * v[5]),
+    formula("pressure_rolling_resistance", &[("pressure", Pressure), ("speed", Q(D::Speed))], D::Ratio,
+        |v| road_load::pressure_rolling_resistance(v[0] / 1e5, v[1])),
+    formula("tracked_turning_moment", TRACKED_MOMENT, D::Torque,
+        |v| scrub::tracked_turning_moment_n_m(v[0], v[1], v[2])),
+    formula("tracked_outer_force", TRACKED, D::Force, |v| tracked(v).0),
+    formula("tracked_inner_force", TRACKED, D::Force, |v| tracked(v).1),
+    formula("parking_scrub_arm", &[("offset", Q(D::Length)), ("patch", Q(D::Length))], D::Length,
+        |v| scrub::parking_scrub_arm_m(v[0], v[1])),
+    formula("parking_scrub_moment", &[("friction", Q(D::Ratio)), ("carried_mass", Q(D::Mass)), ("offset", Q(D::Length)), ("patch", Q(D::Length))], D::Torque,
+        |v| scrub::parking_scrub_moment_n_m(v[0], v[1] * GRAVITY_M_S2, v[2], v[3])),
+    formula("jacking_moment", &[("carried_mass", Q(D::Mass)), ("offset", Q(D::Length)), ("inclination", Q(D::Angle)), ("steer_angle", Q(D::Angle))], D::Torque,
+        |v| scrub::jacking_moment_n_m(v[0] * GRAVITY_M_S2, v[1], v[2], v[3])),
+    formula("gough_moment", &[("friction", Q(D::Ratio)), ("load", Q(D::Force)), ("pressure", Pressure)], D::Torque,
+        |v| scrub::gough_moment_n_m(v[0], v[1], v[2])),
+    formula("round_patch_factor", &[], D::Ratio, |_| scrub::round_patch_factor()),
+    formula("square_patch_factor", &[], D::Ratio, |_| scrub::square_patch_factor()),
+    formula("least_peak_friction", ONE_SURFACE, D::Ratio, |v| row(v).peak.0),
+    formula("most_peak_friction", ONE_SURFACE, D::Ratio, |v| row(v).peak.1),
+    formula("least_sliding_friction", ONE_SURFACE, D::Ratio, |v| row(v).sliding.0),
+    formula("most_sliding_friction", ONE_SURFACE, D::Ratio, |v| row(v).sliding.1),
+];
+
+fn utilisation(v: &[f64]) -> (f64, f64) {
+    traction::adhesion_utilisation_braking(v[0], v[1] / GRAVITY_M_S2, v[2], v[3])
+}
+
+fn tracked(v: &[f64]) -> (f64, f64) {
+    let moment_n_m = scrub::tracked_turning_moment_n_m(v[0], v[1], v[2]);
+    scrub::tracked_turning_forces_n(v[4], v[1], moment_n_m, v[3])
+}
+
+fn row(v: &[f64]) -> &'static surface::Surface {
+    &surface::SURFACES[v[0] as usize]
+}
+
+/// The formula of a name.
+#[must_use]
+pub fn find(name: &str) -> Option<&'static Formula> {
+    FORMULAS.iter().find(|formula| formula.name == name)
+}
+
+impl Formula {
+    /// The arguments in SI, in order; `first` stands for the first of them where it is given.
+    pub(super) fn values(
+        &self,
+        arguments: &[(String, String)],
+        first: Option<(f64, D)>,
+    ) -> Result<Vec<f64>, String> {
+        let mut values = Vec::new();
+        let mut takes = self.takes;
+        if let Some((value, dimension)) = first {
+            match takes.split_first() {
+                Some(((_, Q(wanted)), rest)) if *wanted == dimension => {
+                    values.push(value);
+                    takes = rest;
+                }
+                _ => return Err("the topic's value is not what the formula takes first".into()),
+            }
+        }
+        if let Some((extra, _)) = arguments
+            .iter()
+            .find(|(given, _)| !takes.iter().any(|(name, _)| name == given))
+        {
+            return Err(format!("the formula takes no {extra}"));
+        }
+        for (name, kind) in takes {
+            let text = arguments
+                .iter()
+                .find(|(given, _)| given == name)
+                .map(|(_, text)| text.as_str())
+                .ok_or_else(|| format!("the formula lacks {name}"))?;
+            values.push(value(*kind, text).ok_or_else(|| format!("{name} cannot be {text}"))?);
+        }
+        Ok(values)
+    }
+}
+
+fn value(kind: Takes, text: &str) -> Option<f64> {
+    match kind {
+        Q(dimension) => units::parse(text, dimension).ok(),
+        Pressure => {
+            let (number, factor) = if let Some(number) = text.strip_suffix("kPa") {
+                (number, 1e3)
+            } else {
+                (text.strip_suffix("bar")?, 1e5)
+            };
+            number.trim().parse::<f64>().ok().map(|n| n * factor)
+        }
+        Surface => surface::NAMES
+            .iter()
+            .position(|name| *name == text)
+            .map(|at| at as f64),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_are_unique_and_arguments_are_asked_for_by_name() {
+        for (at, formula) in FORMULAS.iter().enumerate() {
+            let first = FORMULAS.iter().position(|f| f.name == formula.name);
+            assert_eq!(first, Some(at), "{}", formula.name);
+        }
+        let drag = find("drag").unwrap();
+        assert_eq!(
+            drag.values(&[], None),
+            Err("the formula lacks density".into())
+        );
+        let extra = [("colour".to_owned(), "red".to_owned())];
+        assert_eq!(
+            drag.values(&extra, None),
+            Err("the formula takes no colour".into())
+        );
+    }
+}

@@ -1,0 +1,282 @@
+//! Published laws that hold exactly, for any numbers: J6, S1, W3, R1, K5, and the rules of the trade.
+#![allow(clippy::unwrap_used, reason = "a test stops where a value is missing")]
+
+use axlewright_core::load_transfer::axle_loads;
+use axlewright_core::traction::{
+    adhesion_utilisation_braking, adhesion_utilisation_driving, ideal_front_share,
+};
+use axlewright_core::vehicle::{AirForces, Chassis, DEMO_NAMES, Slope};
+use axlewright_core::{GRAVITY_M_S2, Scenario, scrub, surface, topic};
+use axlewright_tests::{Draw, assert_equal_relative, scenario};
+
+/// A textbook car: mass, wheelbase, CG, CG height.
+struct Car {
+    m: f64,
+    l: f64,
+    a: f64,
+    h: f64,
+}
+
+fn draw_car(draw: &mut Draw) -> Car {
+    let l = draw.between(1.5, 4.0);
+    Car {
+        m: draw.between(400.0, 5000.0),
+        l,
+        a: l * draw.between(0.3, 0.7),
+        h: l * draw.between(0.05, 0.35),
+    }
+}
+
+impl Car {
+    fn scenario(&self) -> Scenario {
+        let mut scenario = Scenario::default();
+        for (path, value) in [
+            ("vehicle.mass", self.m),
+            ("vehicle.wheelbase", self.l),
+            ("vehicle.cg_to_front_axle", self.a),
+            ("vehicle.cg_height", self.h),
+        ] {
+            scenario.set_number(path, value).unwrap();
+        }
+        scenario
+    }
+}
+
+fn number(topic: &str, scenario: &Scenario, path: &str) -> f64 {
+    let readings = topic::find(topic).unwrap().solve(scenario).unwrap();
+    topic::number_of(&readings, path).unwrap_or_else(|| panic!("{topic} does not answer {path}"))
+}
+
+/// J6, Jazar, eq. 2.121–2.122 (read).
+#[test]
+fn j6_wheel_loads_uphill() {
+    let mut draw = Draw::seeded(6);
+    for _ in 0..1000 {
+        let Car { m, l, a, h } = draw_car(&mut draw);
+        let (b, g) = (l - a, GRAVITY_M_S2);
+        let (phi, ax) = (draw.between(-0.4, 0.4), draw.between(-3.0, 3.0));
+        let chassis = Chassis::new(m, l, a, h).unwrap();
+        let slope = Slope::from_grade(phi.tan());
+        let loads = axle_loads(&chassis, &AirForces::default(), slope, ax);
+        // F_z1 = ½·m·g·(b/L·cos φ − h/L·sin φ) − ½·m·a·h/L
+        let front = 0.5 * m * g * (b / l * phi.cos() - h / l * phi.sin()) - 0.5 * m * ax * h / l;
+        let rear = 0.5 * m * g * (a / l * phi.cos() + h / l * phi.sin()) + 0.5 * m * ax * h / l;
+        let case = format!("m {m}, L {l}, a {a}, h {h}, φ {phi}, a_x {ax}");
+        let scale = m * g;
+        assert_equal_relative("F_z1", &case, (loads.front_n / 2.0, front), 1e-14, scale);
+        assert_equal_relative("F_z2", &case, (loads.rear_n / 2.0, rear), 1e-14, scale);
+        let sum = (loads.front_n + loads.rear_n) / 2.0;
+        let want = 0.5 * m * g * phi.cos();
+        assert_equal_relative("F_z1 + F_z2", &case, (sum, want), 1e-14, scale);
+    }
+}
+
+/// W3, Wong, ch. 3 (from memory).
+#[test]
+fn w3_tractive_force_with_rolling_resistance() {
+    let mut draw = Draw::seeded(3);
+    for _ in 0..200 {
+        let car = draw_car(&mut draw);
+        let Car { m, l, a, h } = car;
+        let (mu, f_r) = (draw.between(0.1, 1.2), draw.between(0.0, 0.1));
+        let (w, b) = (m * GRAVITY_M_S2, l - a);
+        let mut scenario = car.scenario();
+        scenario.set_number("surface.friction_peak", mu).unwrap();
+        scenario
+            .set_number("vehicle.rolling_resistance", f_r)
+            .unwrap();
+        let case = format!("m {m}, L {l}, a {a}, h {h}, μ {mu}, f_r {f_r}");
+        // F = μ·W·(a − f_r·h)/L/(1 − μ·h/L), F = μ·W·(b + f_r·h)/L/(1 + μ·h/L)
+        let rear = mu * w * (a - f_r * h) / l / (1.0 - mu * h / l);
+        let front = mu * w * (b + f_r * h) / l / (1.0 + mu * h / l);
+        let got = number("traction", &scenario, "limits.R1.tractive_force");
+        assert_equal_relative("rear drive", &case, (got, rear), 1e-12, 0.0);
+        let got = number("traction", &scenario, "limits.F1.tractive_force");
+        assert_equal_relative("front drive", &case, (got, front), 1e-12, 0.0);
+    }
+}
+
+/// Sets the drag, through the density at a fixed speed, and gives the limit.
+fn limit_against_drag(base: &Scenario, layout: &str, drag_n: f64) -> f64 {
+    let mut scenario = base.clone();
+    let density = drag_n / (0.5 * 0.6 * 50.0 * 50.0);
+    scenario.set_number("vehicle.drag_area", 0.6).unwrap();
+    scenario.set_number("traction.speed", 50.0).unwrap();
+    scenario.set_number("air.density", density).unwrap();
+    number(
+        "traction",
+        &scenario,
+        &format!("limits.{layout}.acceleration"),
+    )
+}
+
+/// S1, Starkey 1992 (read in the abstract): limit acceleration against drag is a straight line, one
+/// for each grade; top speed and maximum grade are where it meets zero.
+#[test]
+fn s1_limit_acceleration_is_linear_in_drag() {
+    let mut draw = Draw::seeded(1);
+    for _ in 0..60 {
+        let car = draw_car(&mut draw);
+        let mut base = car.scenario();
+        let (mu, grade) = (draw.between(0.3, 1.0), draw.between(-0.1, 0.2));
+        base.set_number("surface.friction_peak", mu).unwrap();
+        base.set_number("surface.grade", grade).unwrap();
+        for layout in ["F1", "R1", "F1R1"] {
+            let case = format!("{layout}, {base:?}");
+            let at = |drag_n: f64| limit_against_drag(&base, layout, drag_n);
+            let (none, some, twice) = (at(0.0), at(1000.0), at(2000.0));
+            let bend = none - 2.0 * some + twice;
+            assert_equal_relative("bend of the line", &case, (bend, 0.0), 1e-12, 10.0);
+            // Top speed: the drag at which the line meets zero leaves no acceleration.
+            let most = 1000.0 * none / (none - some);
+            if (0.0..7500.0).contains(&most) {
+                let rest = at(most);
+                assert_equal_relative("a_x at top speed", &case, (rest, 0.0), 1e-11, 10.0);
+            }
+        }
+    }
+}
+
+/// S1, the other end: on the grade of which all-wheel drive is just capable, tan θ = μ, nothing is
+/// left to accelerate with.
+#[test]
+fn s1_maximum_grade_of_all_wheel_drive_is_the_friction() {
+    let mut draw = Draw::seeded(2);
+    for _ in 0..60 {
+        // A CG high enough to tip backward on the slope is another story.
+        let mut car = draw_car(&mut draw);
+        car.h = car.l * 0.2;
+        let mu = draw.between(0.1, 0.9);
+        let mut scenario = car.scenario();
+        scenario.set_number("surface.friction_peak", mu).unwrap();
+        scenario.set_number("surface.grade", mu).unwrap();
+        let got = number("traction", &scenario, "limits.F1R1.acceleration");
+        assert_equal_relative("a_x", &format!("μ {mu}"), (got, 0.0), 1e-12, 10.0);
+    }
+}
+
+/// R1, Crolla, eq. 12.1.61–64 (read): with the share of the force equal to the dynamic share of the
+/// load both axles use exactly z, in braking and, mirrored, in driving.
+#[test]
+fn r1_ideal_shares_use_exactly_z() {
+    let mut draw = Draw::seeded(4);
+    for _ in 0..1000 {
+        let (x, z, ratio) = (
+            draw.between(0.3, 0.7),
+            draw.between(0.05, 0.9),
+            draw.between(0.1, 0.3),
+        );
+        let case = format!("front load share {x}, z {z}, h/L {ratio}");
+        let (front, rear) = adhesion_utilisation_braking(x + z * ratio, z, x, ratio);
+        assert_equal_relative("front, braking", &case, (front, z), 1e-13, 0.0);
+        assert_equal_relative("rear, braking", &case, (rear, z), 1e-13, 0.0);
+        let share = ideal_front_share(z, 1.0 - x, ratio, 1.0);
+        let (front, rear) = adhesion_utilisation_driving(share, z, x, ratio);
+        assert_equal_relative("front, driving", &case, (front, z), 1e-13, 0.0);
+        assert_equal_relative("rear, driving", &case, (rear, z), 1e-13, 0.0);
+    }
+}
+
+/// R1 in the solver: the utilisation that the topic answers is that of the published form.
+#[test]
+fn r1_the_topic_answers_the_published_form() {
+    let mut draw = Draw::seeded(5);
+    for _ in 0..100 {
+        let car = draw_car(&mut draw);
+        let share = draw.between(0.2, 0.8);
+        let mut scenario = car.scenario();
+        scenario.set_number("surface.friction_peak", 0.6).unwrap();
+        scenario.set_number("traction.front_share", share).unwrap();
+        let read = |name: &str| number("traction", &scenario, &format!("limits.F1R1.{name}"));
+        let z = read("acceleration") / GRAVITY_M_S2;
+        let load_share = 1.0 - car.a / car.l;
+        let (front, rear) = adhesion_utilisation_driving(share, z, load_share, car.h / car.l);
+        let case = format!("{scenario:?}");
+        let got = read("front_adhesion_utilisation");
+        assert_equal_relative("front", &case, (got, front), 1e-12, 0.0);
+        let got = read("rear_adhesion_utilisation");
+        assert_equal_relative("rear", &case, (got, rear), 1e-12, 0.0);
+    }
+}
+
+/// K5 (derived): the factors are mean distances from the centre of a patch of unit area.
+#[test]
+fn k5_factors_are_mean_distances_from_the_centre() {
+    let count = 2000;
+    let radius = (1.0 / core::f64::consts::PI).sqrt();
+    let (mut square, mut disc) = (0.0, 0.0);
+    for i in 0..count {
+        let x = (f64::from(i) + 0.5) / f64::from(count);
+        for j in 0..count {
+            let y = (f64::from(j) + 0.5) / f64::from(count);
+            square += (x - 0.5).hypot(y - 0.5);
+        }
+        // ∫ r·2πr dr over the radius, midpoint rule
+        let r = radius * x;
+        disc += r * 2.0 * core::f64::consts::PI * r * radius;
+    }
+    let square = square / f64::from(count) / f64::from(count);
+    let disc = disc / f64::from(count);
+    let pair = (scrub::square_patch_factor(), square);
+    assert_equal_relative("square patch", "midpoint rule", pair, 1e-6, 0.0);
+    let pair = (scrub::round_patch_factor(), disc);
+    assert_equal_relative("round patch", "midpoint rule", pair, 1e-6, 0.0);
+}
+
+#[test]
+fn the_adhesion_table_reaches_the_solver() {
+    for row in surface::SURFACES {
+        let scenario = scenario(&[("vehicle.base", "esker"), ("surface.kind", row.name)]);
+        let got = number("traction", &scenario, "limits.F1R1.acceleration") / GRAVITY_M_S2;
+        let rolling = scenario.number("vehicle.rolling_resistance").unwrap();
+        let want = 0.5 * (row.peak.0 + row.peak.1) - rolling;
+        assert_equal_relative("all-wheel limit", row.name, (got, want), 1e-12, 0.0);
+        let even = [
+            ("vehicle.mass", "2500 kg"),
+            ("vehicle.wheelbase", "2.9 m"),
+            ("vehicle.cg_to_front_axle", "1.45 m"),
+            ("vehicle.track_front", "1.65 m"),
+            ("surface.kind", row.name),
+        ];
+        let scenario = axlewright_tests::scenario(&even);
+        let got = number("turn_in_place", &scenario, "lateral_scrub_moment");
+        let want = 0.5 * (row.sliding.0 + row.sliding.1) * 2500.0 * GRAVITY_M_S2 * 1.45;
+        assert_equal_relative("lateral scrub", row.name, (got, want), 1e-12, 0.0);
+    }
+}
+
+/// A rule of the trade (common practice, no source), on every vehicle and every surface.
+#[test]
+fn four_driven_wheels_turn_in_place_and_nothing_less_does() {
+    let turn_in_place = topic::find("turn_in_place").unwrap();
+    for base in DEMO_NAMES {
+        for kind in surface::NAMES {
+            let scenario = scenario(&[("vehicle.base", base), ("surface.kind", kind)]);
+            for reading in turn_in_place.solve(&scenario).unwrap() {
+                if reading.path.ends_with(".feasible") {
+                    let want = topic::ReadingValue::Flag(reading.layout == "F2R2");
+                    assert_eq!(reading.value, want, "{base} on {kind}: {}", reading.path);
+                }
+            }
+        }
+    }
+}
+
+/// A rule of the trade (common practice, no source): near the limit of a good road tyre the rear axle
+/// carries about twice the front, so the acceleration of the 2 : 1 load is near that limit.
+#[test]
+fn two_to_one_comes_near_the_limit_of_a_good_tyre() {
+    for base in DEMO_NAMES {
+        let mut scenario = scenario(&[("vehicle.base", base)]);
+        let two = number("load_transfer", &scenario, "two_to_one_acceleration");
+        assert!(
+            (0.7..1.2).contains(&(two / GRAVITY_M_S2)),
+            "{base}: {two} m/s²"
+        );
+        scenario
+            .set_number("load_transfer.acceleration", two)
+            .unwrap();
+        let ratio = number("load_transfer", &scenario, "rear_to_front_ratio");
+        assert_equal_relative("rear : front", base, (ratio, 2.0), 1e-13, 0.0);
+    }
+}

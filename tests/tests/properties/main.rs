@@ -1,0 +1,19 @@
+//! Properties that hold for every scenario that the input table accepts.
+//!
+//! The scenarios are drawn from the table itself: usual values, the whole accepted range, and its
+//! ends. The seed is fixed so that a run can be repeated; `PROPTEST_RNG_SEED` and `PROPTEST_CASES`
+//! change seed and number.
+#![allow(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test stops where a value is missing"
+)]
+
+mod every_topic;
+mod load_transfer;
+mod scenarios;
+mod text;
+mod traction;
+mod traction_order;
+mod turn_in_place;
+mod working;

@@ -1,0 +1,167 @@
+//! Traction limits in relation: what can never be worse, what must not matter, what must scale.
+
+use crate::scenarios::{Reach, config, topic, whole, with, with_word};
+use axlewright_core::Scenario;
+use axlewright_core::layout::Layout;
+use axlewright_core::traction::{Limit, Question, limit};
+use axlewright_tests::{assert_equal_relative, show};
+use proptest::prelude::*;
+
+const WITHOUT_SHARE: &[&str] = &["traction.front_share", "layouts"];
+const INDEPENDENT: &[&str] = &[
+    "layouts",
+    "traction.front_axle_type",
+    "traction.rear_axle_type",
+];
+/// Everything that acts through an absolute force: air, and tyres or motors given in newtons.
+const WITHOUT_FORCES: &[&str] = &[
+    "layouts",
+    "traction.speed",
+    "traction.motor_torque",
+    "vehicle.tyre_reference_load",
+];
+
+fn limit_of(scenario: &Scenario, layout: Layout) -> Option<Limit> {
+    let question = Question::from_scenario(scenario).ok()?;
+    limit(&question, layout).ok()
+}
+
+/// Asserts that one limit is not below another, beyond round-off.
+fn not_worse(better: Option<Limit>, worse: Option<Limit>, case: &str) {
+    let (Some(better), Some(worse)) = (better, worse) else {
+        return;
+    };
+    let (better, worse) = (better.acceleration_m_s2, worse.acceleration_m_s2);
+    let slack = 1e-9 * (1.0 + better.abs().max(worse.abs()));
+    assert!(better >= worse - slack, "{better} < {worse} m/s²: {case}");
+}
+
+proptest! {
+    #![proptest_config(config(2000))]
+
+    #[test]
+    fn ideal_all_wheel_drive_is_never_worse_than_one_axle(
+        scenario in whole(topic("traction"), Reach::Usual, WITHOUT_SHARE)
+    ) {
+        let of = |layout| limit_of(&scenario, layout);
+        for (all, one) in [
+            (Layout::F1R1, Layout::F1),
+            (Layout::F1R1, Layout::R1),
+            (Layout::F1R2, Layout::F1),
+            (Layout::F1R2, Layout::R2),
+            (Layout::F2R1, Layout::F2),
+            (Layout::F2R1, Layout::R1),
+            (Layout::F2R2, Layout::F2),
+            (Layout::F2R2, Layout::R2),
+        ] {
+            not_worse(of(all), of(one), &format!("{all:?} against {one:?}: {}", show(&scenario)));
+        }
+    }
+
+    /// A solid axle is left out: its driveshaft loads one side, which gains where that side grips.
+    #[test]
+    fn a_motor_per_wheel_is_never_worse_than_one_for_both(
+        scenario in whole(topic("traction"), Reach::Usual, INDEPENDENT)
+    ) {
+        let of = |layout| limit_of(&scenario, layout);
+        for (two, one) in [
+            (Layout::F2, Layout::F1),
+            (Layout::R2, Layout::R1),
+            (Layout::F1R2, Layout::F1R1),
+            (Layout::F2R1, Layout::F1R1),
+            (Layout::F2R2, Layout::F1R2),
+            (Layout::F2R2, Layout::F2R1),
+        ] {
+            not_worse(of(two), of(one), &format!("{two:?} against {one:?}: {}", show(&scenario)));
+        }
+    }
+
+    #[test]
+    fn no_fixed_split_is_better_than_the_ideal_one(
+        scenario in whole(topic("traction"), Reach::Usual, WITHOUT_SHARE),
+        share in 0.0..=1.0,
+    ) {
+        let fixed = with(&scenario, "traction.front_share", share);
+        for layout in [Layout::F1R1, Layout::F1R2, Layout::F2R1, Layout::F2R2] {
+            let case = format!("{layout:?}, share {share}: {}", show(&scenario));
+            not_worse(limit_of(&scenario, layout), limit_of(&fixed, layout), &case);
+        }
+    }
+
+    #[test]
+    fn a_locked_differential_is_never_worse_than_an_open_one(
+        scenario in whole(topic("traction"), Reach::Usual, &["layouts"])
+    ) {
+        for layout in Layout::ALL {
+            let with_both = |word: &str| {
+                let front = with_word(&scenario, "traction.front_differential", word);
+                with_word(&front, "traction.rear_differential", word)
+            };
+            let open = limit_of(&with_both("open"), layout);
+            let locked = limit_of(&with_both("locked"), layout);
+            let brakes = limit_of(&with_both("open_with_brakes"), layout);
+            not_worse(locked, open, &format!("{layout:?}: {}", show(&scenario)));
+            prop_assert_eq!(locked, brakes);
+        }
+    }
+
+    /// Left and right may be swapped: the limit does not know them apart. A solid axle does, because
+    /// its driveshaft turns one way, and is left out.
+    #[test]
+    fn the_limit_is_mirror_symmetric(
+        scenario in whole(topic("traction"), Reach::Accepted, INDEPENDENT)
+    ) {
+        let side = |path: &str| scenario.number(path).unwrap();
+        let (left, right) = (side("surface.friction_peak_left"), side("surface.friction_peak_right"));
+        let swapped = with(&scenario, "surface.friction_peak_left", right);
+        let swapped = with(&swapped, "surface.friction_peak_right", left);
+        for layout in Layout::ALL {
+            let (Some(one), Some(other)) = (limit_of(&scenario, layout), limit_of(&swapped, layout)) else {
+                continue;
+            };
+            let case = format!("{layout:?}: {}", show(&scenario));
+            let pair = (other.acceleration_m_s2, one.acceleration_m_s2);
+            assert_equal_relative("a_x", &case, pair, 1e-11, 1.0);
+            prop_assert_eq!(one.limited_by, other.limited_by, "{}", case);
+        }
+    }
+
+    /// Without air the limit does not depend on mass, and every force is in proportion to it.
+    #[test]
+    fn limits_do_not_depend_on_mass_and_forces_scale_with_it(
+        scenario in whole(topic("traction"), Reach::Usual, WITHOUT_FORCES),
+        factor in 0.1..10.0,
+    ) {
+        let mass = scenario.number("vehicle.mass").unwrap();
+        let heavier = with(&scenario, "vehicle.mass", mass * factor);
+        for layout in Layout::ALL {
+            let (Some(one), Some(other)) = (limit_of(&scenario, layout), limit_of(&heavier, layout)) else {
+                continue;
+            };
+            let case = format!("{layout:?} × {factor}: {}", show(&scenario));
+            let near = |what: &str, got: f64, want: f64, size: f64| {
+                assert_equal_relative(what, &case, (got, want), 1e-10, size);
+            };
+            near("a_x", other.acceleration_m_s2, one.acceleration_m_s2, 10.0);
+            let size = 10.0 * mass * factor;
+            near("F_f", other.front_force_n, factor * one.front_force_n, size);
+            near("F_r", other.rear_force_n, factor * one.rear_force_n, size);
+            near("N_f", other.loads.front_n, factor * one.loads.front_n, size);
+            near("N_r", other.loads.rear_n, factor * one.loads.rear_n, size);
+        }
+    }
+
+    /// More friction on both sides is never worse, with an ideal split.
+    #[test]
+    fn more_friction_is_never_worse(
+        scenario in whole(topic("traction"), Reach::Usual, &["layouts", "surface.friction_peak_left", "surface.friction_peak_right"]),
+        more in 1.0..2.0,
+    ) {
+        let friction = scenario.number("surface.friction_peak").unwrap();
+        let stickier = with(&scenario, "surface.friction_peak", friction * more);
+        for layout in Layout::ALL {
+            let case = format!("{layout:?} × {more}: {}", show(&scenario));
+            not_worse(limit_of(&stickier, layout), limit_of(&scenario, layout), &case);
+        }
+    }
+}

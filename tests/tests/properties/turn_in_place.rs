@@ -1,0 +1,212 @@
+//! Turning in place: forces, moments and energy balance; what must scale scales.
+
+use crate::scenarios::{Reach, config, topic, whole, with};
+use axlewright_core::Scenario;
+use axlewright_core::layout::Layout;
+use axlewright_core::turn_in_place::{AxleState, Question, Turn, Verdict, judge};
+use axlewright_tests::{assert_equal_relative, show};
+use core::f64::consts::TAU;
+use proptest::prelude::*;
+
+/// A slope is refused, so it is left out; the layouts are all judged.
+const LEVEL: &[&str] = &["surface.grade", "layouts"];
+
+fn turn_of(scenario: &Scenario) -> Option<(Question, Turn)> {
+    let question = Question::from_scenario(scenario).ok()?;
+    let turn = question.four_wheel_turn().ok()?;
+    Some((question, turn))
+}
+
+fn balances(scenario: &Scenario, relative: f64) {
+    let Some((question, turn)) = turn_of(scenario) else {
+        return;
+    };
+    let case = format!("{}, {turn:?}", show(scenario));
+    let near = |what: &str, got: f64, want: f64, size: f64| {
+        assert_equal_relative(what, &case, (got, want), relative, size);
+    };
+    let (front, rear) = (&question.front, &question.rear);
+    let grip_n = front.friction * front.load_n + rear.friction * rear.load_n;
+    // Sideways: nothing accelerates.
+    near(
+        "lateral",
+        turn.front_lateral_n + turn.rear_lateral_n,
+        0.0,
+        grip_n,
+    );
+    // About the turning centre: left and right push against each other.
+    let drive = turn.front_force_n * front.track_m + turn.rear_force_n * rear.track_m;
+    let reach_m = question.chassis.wheelbase_m() + front.track_m + rear.track_m;
+    near("moment", drive, turn.resisting_moment_n_m, grip_n * reach_m);
+    let centre_m = turn.centre_behind_front_m;
+    let rear_arm_m = question.chassis.wheelbase_m() - centre_m;
+    let lateral = 2.0 * (-turn.front_lateral_n * centre_m + turn.rear_lateral_n * rear_arm_m);
+    near(
+        "resisting moment",
+        turn.resisting_moment_n_m,
+        lateral,
+        grip_n * reach_m,
+    );
+    // Per radian: what the wheels put in is what sliding takes out.
+    let wheels = 2.0
+        * turn.speed_ratio_m
+        * (front.speed_factor * turn.front_force_n + rear.speed_factor * turn.rear_force_n);
+    let lost = turn.energy_per_turn_j / TAU;
+    near(
+        "energy per radian",
+        wheels,
+        lost,
+        grip_n * turn.speed_ratio_m,
+    );
+    // No patch gives more than its friction.
+    for (axle, along, across) in [
+        (front, turn.front_force_n, turn.front_lateral_n),
+        (rear, turn.rear_force_n, turn.rear_lateral_n),
+    ] {
+        let used = along.hypot(across);
+        let has = 0.5 * axle.friction * axle.load_n;
+        assert!(
+            used <= has * (1.0 + 1e-9),
+            "a wheel gives {used} N of {has} N: {case}"
+        );
+    }
+    let inside = (0.0..=question.chassis.wheelbase_m()).contains(&centre_m);
+    assert!(inside, "the centre is not between the axles: {case}");
+}
+
+proptest! {
+    #![proptest_config(config(2000))]
+
+    #[test]
+    fn usual_turns_balance(scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)) {
+        balances(&scenario, 1e-9);
+    }
+
+    #[test]
+    fn all_accepted_turns_balance(
+        scenario in whole(topic("turn_in_place"), Reach::Accepted, LEVEL)
+    ) {
+        balances(&scenario, 1e-6);
+    }
+
+    /// The geometry of the turn does not know the mass; forces and energy are in proportion to it.
+    #[test]
+    fn forces_scale_with_mass(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, &["surface.grade", "layouts", "vehicle.tyre_reference_load"]),
+        factor in 0.1..10.0,
+    ) {
+        let mass = scenario.number("vehicle.mass").unwrap() * factor;
+        scales(&scenario, &with(&scenario, "vehicle.mass", mass), factor);
+    }
+
+    /// Nor the friction.
+    #[test]
+    fn forces_scale_with_friction(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL),
+        factor in 0.2..2.0,
+    ) {
+        let friction = scenario.number("surface.friction_sliding").unwrap() * factor;
+        let other = with(&scenario, "surface.friction_sliding", friction);
+        // The floor of the load-sensitive friction is not in proportion to anything.
+        let floor = |s: &Scenario| turn_of(s).is_some_and(|(q, _)| q.front.friction <= 0.01 || q.rear.friction <= 0.01);
+        if !floor(&scenario) && !floor(&other) {
+            scales(&scenario, &other, factor);
+        }
+    }
+
+    /// A car seen from its other end turns the same way.
+    #[test]
+    fn front_and_rear_may_change_places(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)
+    ) {
+        let number = |path: &str| scenario.number(path).unwrap();
+        let q = number("turn_in_place.front_to_rear_wheel_speed");
+        let wheelbase = number("vehicle.wheelbase");
+        let mut other = scenario.clone();
+        for (path, value) in [
+            ("vehicle.cg_to_front_axle", wheelbase - number("vehicle.cg_to_front_axle")),
+            ("vehicle.track_front", number("vehicle.track_rear")),
+            ("vehicle.track_rear", number("vehicle.track_front")),
+            ("turn_in_place.front_to_rear_wheel_speed", 1.0 / q),
+        ] {
+            if other.set_number(path, value).is_err() {
+                return Ok(());
+            }
+        }
+        let (Some((_, one)), Some((_, other))) = (turn_of(&scenario), turn_of(&other)) else {
+            return Ok(());
+        };
+        let case = show(&scenario);
+        let near = |what: &str, got: f64, want: f64, size: f64| {
+            assert_equal_relative(what, &case, (got, want), 1e-8, size);
+        };
+        near("x", other.centre_behind_front_m, wheelbase - one.centre_behind_front_m, wheelbase);
+        near("κ", other.speed_ratio_m, q * one.speed_ratio_m, wheelbase);
+        near("energy", other.energy_per_turn_j, one.energy_per_turn_j, 0.0);
+        let size = one.front_force_n.abs() + one.rear_force_n.abs();
+        near("F_f", other.front_force_n, one.rear_force_n, size);
+        near("F_r", other.rear_force_n, one.front_force_n, size);
+    }
+
+    /// A driven pair must hold its own axle against the sideways drag of the other, G_o, and turns the
+    /// car with what is left of its grip: t/2·√(G_d² − G_o²) against G_o·L. The solver finds just that.
+    #[test]
+    fn a_pair_is_feasible_exactly_when_what_is_left_of_its_grip_drags_the_other_axle(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)
+    ) {
+        if let Ok(question) = Question::from_scenario(&scenario) {
+            for layout in Layout::ALL {
+                let answer = judge(&question, layout);
+                if let Some((drives, holds)) = answer.pair_moments_n_m {
+                    let (driven, other) = if layout.front().motors() == 2 {
+                        (&question.front, &question.rear)
+                    } else {
+                        (&question.rear, &question.front)
+                    };
+                    let grip = |axle: &AxleState| axle.friction * axle.load_n;
+                    let left_sq = grip(driven).powi(2) - grip(other).powi(2);
+                    let turns = 0.5 * driven.track_m * left_sq.max(0.0).sqrt();
+                    let clear = (turns - holds).abs() > 1e-6 * holds;
+                    let can = answer.verdict != Verdict::OtherAxleHolds;
+                    let case = format!("{layout:?}: {answer:?}, {}", show(&scenario));
+                    prop_assert!(!clear || can == (turns > holds), "{}", case);
+                    prop_assert!(!can || drives > holds, "{}", case);
+                } else if layout != Layout::F2R2 {
+                    prop_assert_eq!(answer.verdict, Verdict::NoCounterRotation);
+                }
+            }
+        }
+    }
+}
+
+fn scales(scenario: &Scenario, other: &Scenario, factor: f64) {
+    let (Some((_, one)), Some((_, other))) = (turn_of(scenario), turn_of(other)) else {
+        return;
+    };
+    let case = format!("× {factor}: {}", show(scenario));
+    let near = |what: &str, got: f64, want: f64, size: f64| {
+        assert_equal_relative(what, &case, (got, want), 1e-8, size);
+    };
+    near(
+        "x",
+        other.centre_behind_front_m,
+        one.centre_behind_front_m,
+        1.0,
+    );
+    near("κ", other.speed_ratio_m, one.speed_ratio_m, 0.0);
+    let size = factor * (one.front_force_n.abs() + one.rear_force_n.abs());
+    near("F_f", other.front_force_n, factor * one.front_force_n, size);
+    near("F_r", other.rear_force_n, factor * one.rear_force_n, size);
+    near(
+        "M_r",
+        other.resisting_moment_n_m,
+        factor * one.resisting_moment_n_m,
+        0.0,
+    );
+    near(
+        "E",
+        other.energy_per_turn_j,
+        factor * one.energy_per_turn_j,
+        0.0,
+    );
+}

@@ -1,0 +1,54 @@
+// A still picture of an element whose instance died: it looks the same, and nothing in it listens.
+const picture = (live) => {
+  const still = live.cloneNode(true);
+  const originals = live.querySelectorAll("canvas");
+  still.querySelectorAll("canvas").forEach((canvas, index) => {
+    if (canvas.width && canvas.height) canvas.getContext("2d")?.drawImage(originals[index], 0, 0);
+  });
+  const chosen = live.querySelectorAll("select");
+  still.querySelectorAll("select").forEach((select, index) => {
+    select.selectedIndex = chosen[index].selectedIndex; // the only control whose state a clone forgets
+  });
+  for (const control of still.querySelectorAll("input, select, textarea, button")) control.disabled = true;
+  for (const stop of still.querySelectorAll("[tabindex]")) stop.removeAttribute("tabindex");
+  return still;
+};
+
+// Where the focus is, as child numbers, so that it can be put back into the same control of a new tree.
+const pathTo = (root, node) => {
+  const path = [];
+  for (; node && node !== root; node = node.parentElement) {
+    path.unshift([...node.parentNode.children].indexOf(node));
+  }
+  return path;
+};
+const focusAt = (root, path) => {
+  const node = path.reduce((parent, index) => parent?.children[index], root);
+  if (document.activeElement === document.body) node?.focus({ preventScroll: true });
+};
+
+const SCENARIO_LIMIT = 1_000_000; // bytes
+
+const textFrom = async (url) => {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`${response.status}`);
+  const reader = response.body.getReader();
+  const parts = [];
+  let size = 0;
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return new Blob(parts).text();
+    parts.push(value);
+    size += value.length;
+    if (size > SCENARIO_LIMIT) {
+      reader.cancel();
+      throw new Error("too long");
+    }
+  }
+};
+
+// A sentence for the reader, in the nearest language that the catalogue has.
+const sentence = (language, key) => {
+  const tags = [language, language.split("-")[0], "en"];
+  return TABLE.words[tags.find((tag) => TABLE.words[tag]?.[key])]?.[key] ?? "";
+};

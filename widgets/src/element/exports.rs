@@ -1,0 +1,294 @@
+//! What the script may call.
+
+use super::controls::controls;
+use super::erase::{flag, follow, text};
+use super::model::{Model, to_js};
+use super::picture::{chart, figure};
+use super::readouts::readouts;
+use crate::figure::Theme;
+use crate::figure_file::figure_file;
+use crate::table::csv;
+use crate::visual::{Look, Visual};
+use axlewright_core::words::{self, Lang};
+use axlewright_core::{Problem, Scenario, Tree, schema, topic};
+use js_sys::{Array, Function, Object, Reflect};
+use leptos::html::P;
+use leptos::prelude::*;
+use std::cell::RefCell;
+use std::rc::Rc;
+use wasm_bindgen::prelude::*;
+use web_sys::HtmlElement;
+
+/// The Rust side of one element.
+#[wasm_bindgen]
+pub struct Handle {
+    model: Model,
+    unmount: RefCell<Option<Box<dyn FnOnce()>>>,
+}
+
+fn error_of(problem: &Problem) -> JsValue {
+    let lang = Lang::English;
+    let error = js_sys::Error::new(&problem.sentence(lang));
+    let set = |name: &str, text: &str| {
+        let _ = Reflect::set(&error, &name.into(), &text.into());
+    };
+    set("field", problem.field());
+    set("value", problem.value());
+    set("allowed", &problem.allowed(lang));
+    error.into()
+}
+
+fn tree_of(value: &JsValue) -> Tree {
+    if let Some(text) = value.as_string() {
+        let parsed = js_sys::JSON::parse(&text).unwrap_or(JsValue::NULL);
+        return serde_wasm_bindgen::from_value(parsed).unwrap_or(Tree::Null);
+    }
+    serde_wasm_bindgen::from_value(value.clone()).unwrap_or(Tree::Null)
+}
+
+fn apply(model: Model, name: &str, value: &JsValue) {
+    let absent = value.is_null() || value.is_undefined();
+    let applied = if name == "scenario" {
+        model.set_scenario((!absent).then(|| tree_of(value)).as_ref())
+    } else {
+        model.set_attribute(name, value.as_string().as_deref())
+    };
+    match applied {
+        Ok(()) => model.refresh(),
+        Err(problem) => {
+            // The first answer must not wait for a good attribute.
+            if model.peek(|s| s.report.is_none()) {
+                model.refresh();
+            }
+            model.refuse(problem);
+        }
+    }
+}
+
+/// Mounts the element of a topic in a part of its shadow root.
+///
+/// # Errors
+/// An `Error` when the topic is not known.
+#[wasm_bindgen]
+pub fn mount(
+    root: HtmlElement,
+    topic: &str,
+    settings: JsValue,
+    emit: Function,
+) -> Result<Handle, JsValue> {
+    let topic = topic::find(topic).map_err(|problem| error_of(&problem))?;
+    let visual = Visual::of(topic).ok_or(JsValue::NULL)?;
+    let made: Rc<RefCell<Option<Model>>> = Rc::default();
+    let keep = made.clone();
+    let settings: Object = settings.unchecked_into();
+    let mounted = leptos::mount::mount_to(root, move || {
+        let model = Model::new(visual, emit);
+        begin(model, &settings);
+        keep.replace(Some(model));
+        element(model)
+    });
+    let model = made.borrow_mut().take().ok_or(JsValue::NULL)?;
+    Ok(Handle {
+        model,
+        unmount: RefCell::new(Some(Box::new(move || drop(mounted)))),
+    })
+}
+
+/// Applies the settings of the page, the scenario first, so that attributes win.
+fn begin(model: Model, settings: &Object) {
+    let mut problem = None;
+    let entries = Object::entries(settings);
+    let mut pairs: Vec<(String, JsValue)> = entries
+        .iter()
+        .map(|pair| {
+            let pair: Array = pair.unchecked_into();
+            (pair.get(0).as_string().unwrap_or_default(), pair.get(1))
+        })
+        .collect();
+    if let Some(at) = pairs.iter().position(|(name, _)| name == "scenario") {
+        pairs.swap(0, at);
+    }
+    for (name, value) in pairs {
+        let applied = if name == "scenario" {
+            model.set_scenario(Some(&tree_of(&value)))
+        } else {
+            model.set_attribute(&name, value.as_string().as_deref())
+        };
+        problem = problem.or(applied.err());
+    }
+    model.refresh();
+    if let Some(problem) = problem {
+        model.refuse(problem);
+    }
+}
+
+fn element(model: Model) -> AnyView {
+    let problem = text(move || {
+        model.read(|s| match &s.problem {
+            Some(p) => p.sentence(s.lang) + " " + words::get(s.lang, "ui.stale"),
+            None => String::new(),
+        })
+    });
+    let stale = flag(move || model.read(|s| s.problem.is_some()));
+    let caution_word = text(move || model.read(|s| words::get(s.lang, "figure.caution").into()));
+    let caution = text(move || {
+        let key = format!("caution.{}", model.visual.topic.name);
+        model.read(|s| words::get(s.lang, &key).into())
+    });
+    let said = NodeRef::<P>::new();
+    speak_when_still(model, said);
+    view! {
+        <div class="axle" class:stale=stale>
+            {figure(model)}
+            {controls(model)}
+            <p class="problem" id="problem" role="alert">{problem}</p>
+            {readouts(model)}
+            {chart(model)}
+            <p class="caution" part="caution"><strong>{caution_word}</strong> " " {caution}</p>
+            <p class="unseen" aria-live="polite" node_ref=said></p>
+        </div>
+    }
+    .into_any()
+}
+
+/// Speaks the headline once the reader pauses, so that a moving slider does not talk without end.
+fn speak_when_still(model: Model, said: NodeRef<P>) {
+    let spoken = StoredValue::new(None::<String>);
+    let timer = StoredValue::new(None::<TimeoutHandle>);
+    follow(move || {
+        let title = model.read(|s| s.title.clone());
+        let before = spoken.get_value();
+        spoken.set_value(Some(title.clone()));
+        // What an element says first is on the page already.
+        if before.is_none() || before.as_ref() == Some(&title) {
+            return;
+        }
+        if let Some(waiting) = timer.get_value() {
+            waiting.clear();
+        }
+        let speak = move || {
+            if let Some(place) = said.try_get_untracked().flatten() {
+                place.set_text_content(Some(&title));
+            }
+        };
+        let pause = std::time::Duration::from_millis(700);
+        timer.set_value(set_timeout_with_handle(speak, pause).ok());
+    });
+}
+
+#[wasm_bindgen]
+impl Handle {
+    /// Sets an attribute (a text, or nothing) or the scenario (an object or JSON).
+    pub fn set(&self, name: &str, value: JsValue) {
+        apply(self.model, name, &value);
+    }
+
+    /// The shown scenario as a plain object.
+    #[must_use]
+    pub fn scenario(&self) -> JsValue {
+        to_js(&self.model.scenario().to_tree())
+    }
+
+    /// The last good answer with its working as a plain object; null before the first.
+    #[must_use]
+    pub fn answer(&self) -> JsValue {
+        self.model.peek(|s| s.report.as_ref().map_or(JsValue::NULL, |r| to_js(&r.to_tree())))
+    }
+
+    /// The figure as a file: SVG text, the same bytes that the program writes for the scenario.
+    ///
+    /// # Errors
+    /// An `Error` when the kind is not known or the scenario has no answer.
+    pub fn figure(&self, kind: &str) -> Result<JsValue, JsValue> {
+        if kind != "svg" {
+            return Err(unknown_kind("figure", kind, &["svg"]));
+        }
+        let visual = self.model.visual;
+        let scenario = self.model.scenario();
+        let (view, lang, system) = self.model.peek(|s| (s.view, s.lang, s.system));
+        let look = Look {
+            lang,
+            system,
+            ..Look::default()
+        };
+        figure_file(visual, &scenario, view, &look, Theme::Light)
+            .map(JsValue::from)
+            .map_err(|p| error_of(&p))
+    }
+
+    /// The numbers of the answer as CSV text or as a plain object.
+    ///
+    /// # Errors
+    /// An `Error` when the kind is not known.
+    pub fn table(&self, kind: &str) -> Result<JsValue, JsValue> {
+        match kind {
+            "json" => Ok(self.answer()),
+            "csv" => Ok(self
+                .model
+                .peek(|s| s.report.as_ref().map_or(JsValue::NULL, |r| csv(r).into()))),
+            other => Err(unknown_kind("table", other, &["csv", "json"])),
+        }
+    }
+
+    /// Takes the element's content out of the page.
+    pub fn unmount(self) {
+        if let Some(unmount) = self.unmount.borrow_mut().take() {
+            unmount();
+        }
+    }
+}
+
+fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
+    error_of(&Problem::UnknownWord {
+        field: field.into(),
+        value: value.chars().take(40).collect(),
+        allowed: allowed.to_vec(),
+    })
+}
+
+/// Solves a scenario: the answer with its working as a plain object.
+///
+/// # Errors
+/// An `Error` whose `field`, `value` and `allowed` say what was wrong.
+#[wasm_bindgen]
+pub fn solve(topic: &str, scenario: JsValue) -> Result<JsValue, JsValue> {
+    let found = topic::find(topic).map_err(|p| error_of(&p))?;
+    let answer = Scenario::from_tree(&tree_of(&scenario))
+        .and_then(|scenario| found.report(&scenario))
+        .map_err(|p| error_of(&p))?;
+    Ok(to_js(&answer.to_tree()))
+}
+
+/// Names of the topics.
+#[wasm_bindgen]
+#[must_use]
+pub fn topics() -> JsValue {
+    let names = topic::TOPICS.iter().map(|t| Tree::text(t.name)).collect();
+    to_js(&Tree::List(names))
+}
+
+/// JSON Schema of a topic's scenario and answer.
+///
+/// # Errors
+/// An `Error` when the topic is not known.
+#[wasm_bindgen]
+pub fn schema(topic: &str) -> Result<JsValue, JsValue> {
+    let found = topic::find(topic).map_err(|p| error_of(&p))?;
+    Ok(to_js(&schema::of_topic(found)))
+}
+
+/// Stops this instance on purpose, so that the page's recovery can be tested.
+#[wasm_bindgen]
+#[allow(clippy::panic, reason = "the panic is the purpose")]
+pub fn provoke_trap() {
+    panic!("provoked");
+}
+
+/// Names the function that is told of a panic before the instance stops.
+#[wasm_bindgen]
+pub fn set_panic_callback(told: Function) {
+    std::panic::set_hook(Box::new(move |info| {
+        let reason = info.payload_as_str().unwrap_or("panic");
+        let _ = told.call1(&JsValue::NULL, &reason.into());
+    }));
+}

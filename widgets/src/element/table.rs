@@ -1,0 +1,75 @@
+//! What the hand-written script must know: tags, topics, attributes, and its own few sentences.
+
+use crate::visual::VISUALS;
+use axlewright_core::Tree;
+use axlewright_core::topic::Topic;
+use axlewright_core::words::{self, Lang};
+
+/// Attributes that every element has besides the inputs of its topic.
+pub const COMMON_ATTRIBUTES: &[&str] = &[
+    "scenario", "units", "lang", "controls", "show", "view", "question", "theme",
+];
+
+/// Sentences that the script says before the physics is there, or after it stopped.
+const SENTENCES: &[&str] = &["unavailable", "restarted", "stopped", "scenario"];
+
+/// Every attribute of a topic's element.
+#[must_use]
+pub fn attributes(topic: &Topic) -> Vec<String> {
+    let own = topic.inputs().map(axlewright_core::input::Input::attribute);
+    let common = COMMON_ATTRIBUTES.iter().map(|name| (*name).to_owned());
+    common.chain(own).collect()
+}
+
+/// The table for the script: `{ elements: [{ tag, topic, attributes }], words: { en: { … } } }`.
+#[must_use]
+pub fn element_table() -> Tree {
+    let elements = VISUALS
+        .iter()
+        .map(|visual| {
+            let mut element = Tree::map();
+            element.set("tag", Tree::text(visual.topic.tag()));
+            element.set("topic", Tree::text(visual.topic.name));
+            let names = attributes(visual.topic).into_iter().map(Tree::Text).collect();
+            element.set("attributes", Tree::List(names));
+            element
+        })
+        .collect();
+    let mut sentences = Tree::map();
+    for name in SENTENCES {
+        let text = words::get(Lang::English, &format!("script.{name}"));
+        sentences.set(name, Tree::text(text));
+    }
+    let mut languages = Tree::map();
+    languages.set(Lang::English.tag(), sentences);
+    let mut table = Tree::map();
+    table.set("elements", Tree::List(elements));
+    table.set("words", languages);
+    table
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_two_attributes_of_an_element_are_the_same() {
+        for visual in VISUALS {
+            let mut names = attributes(visual.topic);
+            let count = names.len();
+            names.sort();
+            names.dedup();
+            assert_eq!(names.len(), count, "{}", visual.topic.name);
+        }
+    }
+
+    #[test]
+    fn the_script_has_all_its_sentences() {
+        let table = element_table();
+        let english = table.get("words").and_then(|w| w.get("en"));
+        for name in SENTENCES {
+            let text = english.and_then(|w| w.get(name));
+            assert!(matches!(text, Some(Tree::Text(t)) if !t.is_empty()), "{name}");
+        }
+    }
+}

@@ -1,0 +1,247 @@
+//! Weight transfer under acceleration: side view and chart.
+
+use crate::figure::{
+    Axis, AxleForces, Chart, ChartPoint, Dash, Drag, ForceScale, GhostLoads, Line, Role, Scene,
+    SideView, ValueLabel, Vertical, WIDE, side_view,
+};
+use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
+use axlewright_core::load_transfer::{Answer, Question, TOPIC, axle_loads, solve};
+use axlewright_core::units::Dimension as D;
+use axlewright_core::{GRAVITY_M_S2, Problem, Scenario, format};
+
+/// The looks of the topic.
+pub const VISUAL: Visual = Visual {
+    topic: &TOPIC,
+    views: &[View::Side, View::Chart],
+    draw,
+};
+
+/// How many times larger than it is the squat is drawn.
+const SQUAT_DRAWN: f64 = 3.0;
+
+fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
+    let question = Question::from_scenario(scenario)?;
+    let answer = solve(&question)?;
+    Ok(match view {
+        View::Chart => Drawing::Chart(chart(scenario, &question, &answer, look)),
+        View::Side | View::Plan => Drawing::Scene(side(scenario, &question, &answer, look)),
+    })
+}
+
+/// The finding in one sentence.
+fn title(voice: Voice, question: &Question, answer: &Answer) -> String {
+    let acceleration = question.acceleration_m_s2;
+    let loads = answer.loads;
+    let (key, ratio) = if acceleration < 0.0 {
+        ("figure.load_transfer.title_braking", loads.front_n / loads.rear_n)
+    } else if acceleration > 0.0 {
+        ("figure.load_transfer.title", loads.rear_n / loads.front_n)
+    } else {
+        ("figure.load_transfer.title_steady", loads.rear_n / loads.front_n)
+    };
+    voice.fill(
+        key,
+        &[
+            &voice.acceleration(acceleration.abs()),
+            &format::significant(ratio, 3),
+        ],
+    )
+}
+
+fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) -> Scene {
+    let voice = Voice::of(look);
+    let chassis = &question.chassis;
+    let loads = answer.loads;
+    let total_n = loads.front_n + loads.rear_n;
+    let inertia_n = chassis.mass_kg() * question.acceleration_m_s2;
+    let scale = ForceScale::fit(scale_step(chassis.weight_n()), look.width);
+    // Tractive force in proportion to load: every axle uses the same friction.
+    let tractive_n = inertia_n
+        + question.air.drag_n
+        + chassis.weight_n() * question.slope.sin;
+    let share = |load_n: f64| tractive_n * load_n / total_n;
+    let tractive_word = if tractive_n < 0.0 { "figure.braking" } else { "figure.tractive" };
+    let axle = |load_n: f64, key: &str| AxleForces {
+        load_n,
+        load_label: ValueLabel {
+            value: voice.force(load_n),
+            words: voice.fill(key, &[&voice.percent(load_n / total_n)]),
+        },
+        tractive_n: share(load_n),
+        tractive_label: ValueLabel::default(),
+    };
+    let mut front = axle(loads.front_n, "figure.front_load");
+    let mut rear = axle(loads.rear_n, "figure.rear_load");
+    let labelled = if tractive_n < 0.0 { &mut front } else { &mut rear };
+    if tractive_n != 0.0 {
+        labelled.tractive_label.words = voice.word(tractive_word);
+    }
+    let mut subtitle = voice.whose(scenario);
+    if answer.squat.is_some_and(|squat| squat.pitch_rad != 0.0) {
+        let times = format::fixed(SQUAT_DRAWN, 0);
+        subtitle = format!("{} {subtitle}", voice.fill("figure.squat", &[&times]));
+    }
+    let metres = |value: f64| voice.quantity(value, D::Length, 3);
+    side_view(&SideView {
+        width: look.width,
+        title: title(voice, question, answer),
+        subtitle,
+        description: voice.fill(
+            "figure.load_transfer.describe",
+            &[
+                &voice.force(loads.front_n),
+                &voice.force(loads.rear_n),
+                &voice.force(inertia_n),
+                &metres(chassis.cg_height_m()),
+            ],
+        ),
+        body: body(scenario),
+        wheelbase_m: chassis.wheelbase_m(),
+        wheel_radius_m: wheel_radius(scenario, chassis.wheelbase_m()),
+        cg_behind_front_m: chassis.cg_to_front_axle_m(),
+        cg_height_m: chassis.cg_height_m(),
+        scale,
+        scale_bar: voice.scale_bar(&scale),
+        front,
+        rear,
+        ghost: look.pinned.and_then(ghost),
+        inertia_n,
+        inertia_label: ValueLabel {
+            value: voice.word("figure.inertia"),
+            words: voice.force(inertia_n.abs()),
+        },
+        drag: (question.air.drag_n > 0.0).then(|| Drag {
+            force_n: question.air.drag_n,
+            height_m: question.air.drag_height_m,
+            label: ValueLabel {
+                value: voice.force(question.air.drag_n),
+                words: voice.word("figure.drag"),
+            },
+        }),
+        grade_rad: question.slope.angle_rad,
+        grade_label: grade_label(voice, scenario),
+        weight_n: chassis.weight_n(),
+        weight_label: ValueLabel {
+            value: voice.force(chassis.weight_n()),
+            words: voice.word("figure.weight"),
+        },
+        pitch_rad: answer.squat.map_or(0.0, |squat| -squat.pitch_rad),
+        pitch_exaggeration: SQUAT_DRAWN,
+        wheelbase_label: voice.fill("figure.wheelbase", &[&metres(chassis.wheelbase_m())]),
+        cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
+        caution: None,
+    })
+}
+
+/// Wheel radius of a scenario, or one in proportion to the wheelbase where none is given.
+pub(crate) fn wheel_radius(scenario: &Scenario, wheelbase_m: f64) -> f64 {
+    scenario
+        .number("vehicle.wheel_radius")
+        .unwrap_or(0.115 * wheelbase_m)
+}
+
+pub(crate) fn grade_label(voice: Voice, scenario: &Scenario) -> String {
+    let grade = scenario.number("surface.grade").unwrap_or(0.0);
+    if grade == 0.0 {
+        return String::new();
+    }
+    voice.fill("figure.grade", &[&voice.quantity(grade, D::Slope, 2)])
+}
+
+fn ghost(pinned: &Scenario) -> Option<GhostLoads> {
+    let answer = solve(&Question::from_scenario(pinned).ok()?).ok()?;
+    Some(GhostLoads {
+        front_n: answer.loads.front_n,
+        rear_n: answer.loads.rear_n,
+    })
+}
+
+/// Axle loads against acceleration, from rest or hard braking up to the lift of an axle.
+fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) -> Chart {
+    let voice = Voice::of(look);
+    let present_g = question.acceleration_m_s2 / GRAVITY_M_S2;
+    let lift_g = answer.front_lift_acceleration_m_s2.map(|a| a / GRAVITY_M_S2);
+    let min = if present_g < 0.0 { -1.0_f64.max(-present_g * 1.2) } else { 0.0 };
+    let max = 1.2_f64.max(present_g * 1.15).min(lift_g.unwrap_or(f64::INFINITY));
+    let force = |value: f64| voice.in_unit(value, D::Force);
+    let loads_at = |acceleration_g: f64| {
+        let acceleration = acceleration_g * GRAVITY_M_S2;
+        axle_loads(&question.chassis, &question.air, question.slope, acceleration)
+    };
+    let line = |pick: fn(&axlewright_core::load_transfer::AxleLoads) -> f64, key: &str, role, dash| {
+        Line {
+            label: voice.word(key),
+            points: [min, max].map(|g| (g, force(pick(&loads_at(g))))).to_vec(),
+            role,
+            dash,
+            ..Line::default()
+        }
+    };
+    let point = |g: f64, load_n: f64, role| ChartPoint {
+        x: g,
+        y: force(load_n),
+        role,
+    };
+    let pinned = look
+        .pinned
+        .and_then(|p| Some((p.number("load_transfer.acceleration")?, ghost(p)?)))
+        .map_or_else(Vec::new, |(acceleration, loads)| {
+            let g = acceleration / GRAVITY_M_S2;
+            vec![point(g, loads.front_n, Role::Front), point(g, loads.rear_n, Role::Rear)]
+        });
+    let two_g = answer.two_to_one_acceleration_m_s2.map(|a| a / GRAVITY_M_S2);
+    let mut verticals = Vec::new();
+    for (at, key) in [(two_g, "figure.mark.two_to_one"), (lift_g, "figure.mark.front_lift")] {
+        if let Some(x) = at.filter(|x| min < *x && *x <= max) {
+            verticals.push(Vertical {
+                x,
+                label: voice.word(key),
+            });
+        }
+    }
+    let say = |a: Option<f64>| a.map_or_else(String::new, |a| voice.acceleration(a));
+    Chart {
+        width: look.width,
+        height: chart_height(look.width),
+        title: voice.word("figure.load_transfer.chart_title"),
+        subtitle: voice.whose(scenario),
+        description: voice.fill(
+            "figure.load_transfer.chart_describe",
+            &[
+                &voice.acceleration(question.acceleration_m_s2),
+                &voice.force(answer.loads.front_n),
+                &voice.force(answer.loads.rear_n),
+                &say(answer.two_to_one_acceleration_m_s2),
+                &say(answer.front_lift_acceleration_m_s2),
+            ],
+        ),
+        x_axis: Axis {
+            title: voice.word("figure.axis.acceleration"),
+            unit: voice.unit(D::Acceleration),
+            min,
+            max,
+        },
+        y_axis: Axis {
+            title: voice.word("figure.axis.axle_load"),
+            unit: voice.unit(D::Force),
+            min: 0.0,
+            max: force(scale_step(1.05 * question.chassis.weight_n())),
+        },
+        lines: vec![
+            line(|loads| loads.front_n, "figure.line.front", Role::Front, Dash::Solid),
+            line(|loads| loads.rear_n, "figure.line.rear", Role::Rear, Dash::Long),
+        ],
+        present: vec![
+            point(present_g, answer.loads.front_n, Role::Front),
+            point(present_g, answer.loads.rear_n, Role::Rear),
+        ],
+        pinned,
+        verticals,
+        decimal_mark: '.',
+    }
+}
+
+/// Height of a chart of a width.
+pub(crate) fn chart_height(width: f64) -> f64 {
+    if width >= WIDE { 380.0 } else { 280.0 }
+}

@@ -1,0 +1,312 @@
+//! Traction limits: bars with the layouts seen from above, the side view of one layout at its limit,
+//! and a chart against friction.
+
+use crate::figure::{
+    Axis, AxleForces, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, Drag, ForceScale, Line,
+    Marker, Role, Scene, SideView, ValueLabel, Vertical, bars, side_view,
+};
+use crate::load_transfer::{chart_height, grade_label, wheel_radius};
+use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
+use axlewright_core::layout::Layout;
+use axlewright_core::surface::{self, Friction, SURFACES};
+use axlewright_core::traction::{Limit, Question, TOPIC, limit};
+use axlewright_core::units::Dimension as D;
+use axlewright_core::{GRAVITY_M_S2, Problem, Scenario, format};
+
+/// The looks of the topic.
+pub const VISUAL: Visual = Visual {
+    topic: &TOPIC,
+    views: &[View::Plan, View::Side, View::Chart],
+    draw,
+};
+
+fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
+    let question = Question::from_scenario(scenario)?;
+    Ok(match view {
+        View::Plan => Drawing::Scene(rows(scenario, &question, look)?),
+        View::Side => Drawing::Scene(side(scenario, &question, look)?),
+        View::Chart => Drawing::Chart(chart(scenario, &question, look)?),
+    })
+}
+
+/// Friction in words: one value, or two where the sides differ.
+fn friction_text(scenario: &Scenario) -> String {
+    match Friction::peak(scenario) {
+        Ok(friction) => {
+            let (left, right) = (friction.peak_left, friction.peak_right);
+            let left_text = format::fixed(left, 2);
+            if left.to_bits() == right.to_bits() {
+                left_text
+            } else {
+                format!("{left_text} / {}", format::fixed(right, 2))
+            }
+        }
+        Err(_) => String::new(),
+    }
+}
+
+fn limits(scenario: &Scenario, question: &Question) -> Result<Vec<(Layout, Limit)>, Problem> {
+    scenario
+        .layouts()
+        .into_iter()
+        .map(|layout| Ok((layout, limit(question, layout)?)))
+        .collect()
+}
+
+fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, Problem> {
+    let voice = Voice::of(look);
+    let limits = limits(scenario, question)?;
+    let reason = |limit: &Limit| voice.word(&format!("reason.{}", limit.limited_by.word()));
+    let in_g = |limit: &Limit| limit.acceleration_m_s2 / GRAVITY_M_S2;
+    let by_limit = |a: &&(Layout, Limit), b: &&(Layout, Limit)| {
+        a.1.acceleration_m_s2.total_cmp(&b.1.acceleration_m_s2)
+    };
+    let (worst, best) = (limits.iter().min_by(by_limit), limits.iter().max_by(by_limit));
+    let title = match (worst, best) {
+        (Some(worst), Some(best)) if in_g(&best.1) - in_g(&worst.1) > 0.005 => voice.fill(
+            "figure.traction.bars_title",
+            &[
+                worst.0.name(),
+                &voice.acceleration(worst.1.acceleration_m_s2),
+                best.0.name(),
+                &voice.acceleration(best.1.acceleration_m_s2),
+            ],
+        ),
+        (Some(only), _) => voice.fill(
+            "figure.traction.bars_title_one",
+            &[only.0.name(), &voice.acceleration(only.1.acceleration_m_s2)],
+        ),
+        _ => String::new(),
+    };
+    let friction = friction_text(scenario);
+    let row_texts: Vec<String> = limits
+        .iter()
+        .map(|(layout, limit)| {
+            let value = voice.acceleration(limit.acceleration_m_s2);
+            voice.fill("figure.traction.bars_row", &[layout.name(), &value, &reason(limit)])
+        })
+        .collect();
+    let most_g = limits.iter().map(|(_, l)| in_g(l)).fold(0.0, f64::max);
+    let peak = question.front.friction.peak_left.max(question.front.friction.peak_right);
+    // A few fixed lengths of the axis, so that bars are seen to grow while a slider moves.
+    let axis_max = [0.25, 0.5, 1.25, 2.5, 5.0]
+        .into_iter()
+        .find(|max| *max >= most_g.max(peak) * 1.02)
+        .unwrap_or(10.0);
+    Ok(bars(&Bars {
+        width: look.width,
+        title,
+        subtitle: format!(
+            "{} {}",
+            voice.fill("figure.traction.bars_sub", &[&friction]),
+            voice.whose(scenario)
+        ),
+        description: voice.fill("figure.traction.bars_describe", &[&row_texts.join("; ")]),
+        body: body(scenario),
+        axis_title: voice.word("figure.traction.axis"),
+        axis_max,
+        decimal_mark: '.',
+        role: Role::Tractive,
+        rows: limits
+            .iter()
+            .map(|(layout, limit)| BarRow {
+                name: layout.name().into(),
+                front_motors: layout.front().motors(),
+                rear_motors: layout.rear().motors(),
+                value: in_g(limit).max(0.0),
+                value_text: voice.acceleration(limit.acceleration_m_s2),
+                reason: reason(limit),
+                chosen: *layout == scenario.layout(),
+            })
+            .collect(),
+        references: vec![BarReference {
+            value: peak,
+            label: voice.fill("figure.traction.mu", &[&format::fixed(peak, 2)]),
+        }],
+        caution: None,
+    }))
+}
+
+fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, Problem> {
+    let voice = Voice::of(look);
+    let layout = scenario.layout();
+    let found = limit(question, layout)?;
+    let chassis = &question.chassis;
+    let scale = ForceScale::fit(scale_step(chassis.weight_n()), look.width);
+    let reason = voice.word(&format!("reason.{}", found.limited_by.word()));
+    let acceleration = voice.acceleration(found.acceleration_m_s2);
+    let total_n = found.loads.front_n + found.loads.rear_n;
+    let axle = |load_n: f64, force_n: f64, key: &str| AxleForces {
+        load_n,
+        load_label: ValueLabel {
+            value: voice.force(load_n),
+            words: voice.fill(key, &[&voice.percent(load_n / total_n)]),
+        },
+        tractive_n: force_n,
+        tractive_label: if force_n == 0.0 {
+            ValueLabel::default()
+        } else {
+            ValueLabel {
+                value: voice.force(force_n),
+                words: voice.word("figure.tractive"),
+            }
+        },
+    };
+    let inertia_n = chassis.mass_kg() * found.acceleration_m_s2;
+    let metres = |value: f64| voice.quantity(value, D::Length, 3);
+    Ok(side_view(&SideView {
+        width: look.width,
+        title: voice.fill("figure.traction.side_title", &[layout.name(), &acceleration, &reason]),
+        subtitle: format!(
+            "{} {}",
+            voice.fill("figure.traction.bars_sub", &[&friction_text(scenario)]),
+            voice.whose(scenario)
+        ),
+        description: voice.fill(
+            "figure.traction.side_describe",
+            &[
+                layout.name(),
+                &acceleration,
+                &reason,
+                &voice.force(found.loads.front_n),
+                &voice.force(found.loads.rear_n),
+                &voice.force(found.front_force_n),
+                &voice.force(found.rear_force_n),
+            ],
+        ),
+        body: body(scenario),
+        wheelbase_m: chassis.wheelbase_m(),
+        wheel_radius_m: wheel_radius(scenario, chassis.wheelbase_m()),
+        cg_behind_front_m: chassis.cg_to_front_axle_m(),
+        cg_height_m: chassis.cg_height_m(),
+        scale,
+        scale_bar: voice.scale_bar(&scale),
+        front: axle(found.loads.front_n, found.front_force_n, "figure.front_load"),
+        rear: axle(found.loads.rear_n, found.rear_force_n, "figure.rear_load"),
+        ghost: None,
+        inertia_n,
+        inertia_label: ValueLabel {
+            value: voice.word("figure.inertia"),
+            words: voice.force(inertia_n.abs()),
+        },
+        drag: (question.air.drag_n > 0.0).then(|| Drag {
+            force_n: question.air.drag_n,
+            height_m: question.air.drag_height_m,
+            label: ValueLabel {
+                value: voice.force(question.air.drag_n),
+                words: voice.word("figure.drag"),
+            },
+        }),
+        grade_rad: question.slope.angle_rad,
+        grade_label: grade_label(voice, scenario),
+        weight_n: chassis.weight_n(),
+        weight_label: ValueLabel {
+            value: voice.force(chassis.weight_n()),
+            words: voice.word("figure.weight"),
+        },
+        pitch_rad: 0.0,
+        pitch_exaggeration: 1.0,
+        wheelbase_label: voice.fill("figure.wheelbase", &[&metres(chassis.wheelbase_m())]),
+        cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
+        caution: None,
+    }))
+}
+
+/// The question with another friction under all wheels.
+fn with_friction(question: &Question, peak: f64) -> Question {
+    let mut other = *question;
+    let friction = Friction {
+        peak_left: peak,
+        peak_right: peak,
+    };
+    other.front.friction = friction;
+    other.rear.friction = friction;
+    other
+}
+
+fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart, Problem> {
+    let voice = Voice::of(look);
+    let peak = question.front.friction.peak_left;
+    let max = [1.2, 2.0, 3.0, 5.0].into_iter().find(|m| peak * 1.05 < *m).unwrap_or(5.25);
+    let styles = [
+        (Role::Front, Dash::Solid, Marker::Circle),
+        (Role::Rear, Dash::Long, Marker::Square),
+        (Role::Tractive, Dash::Short, Marker::Triangle),
+        (Role::Inertia, Dash::DashDot, Marker::Diamond),
+    ];
+    // Layouts that push alike share a line, so that no line hides another.
+    let mut lines: Vec<Line> = Vec::new();
+    let mut present: Vec<ChartPoint> = Vec::new();
+    let mut told = Vec::new();
+    for layout in scenario.layouts() {
+        let mut points = Vec::new();
+        for step in 0..=48 {
+            let friction = max * (0.02 + 0.98 * f64::from(step) / 48.0);
+            let found = limit(&with_friction(question, friction), layout)?;
+            points.push((friction, found.acceleration_m_s2 / GRAVITY_M_S2));
+        }
+        let now = limit(question, layout)?.acceleration_m_s2;
+        told.push(format!("{} {}", layout.name(), voice.acceleration(now)));
+        let same = |line: &&mut Line| {
+            line.points.iter().zip(&points).all(|(a, b)| (a.1 - b.1).abs() < 1e-9)
+        };
+        if let Some(line) = lines.iter_mut().find(same) {
+            line.label = format!("{}, {}", line.label, layout.name());
+            continue;
+        }
+        let (role, dash, marker) = styles[lines.len() % styles.len()];
+        present.push(ChartPoint {
+            x: peak,
+            y: now / GRAVITY_M_S2,
+            role,
+        });
+        lines.push(Line {
+            label: layout.name().into(),
+            points,
+            role,
+            dash,
+            marker,
+        });
+    }
+    let top = lines
+        .iter()
+        .flat_map(|line| &line.points)
+        .map(|point| point.1)
+        .fold(0.0, f64::max);
+    let marks = ["ice", "snow", "gravel", "asphalt_dry"];
+    let verticals = SURFACES
+        .iter()
+        .filter(|s| marks.contains(&s.name))
+        .map(|s| Vertical {
+            x: surface::Surface::friction_peak(s),
+            label: voice.word(&format!("surface.short.{}", s.name)),
+        })
+        .collect();
+    Ok(Chart {
+        width: look.width,
+        height: chart_height(look.width),
+        title: voice.word("figure.traction.chart_title"),
+        subtitle: voice.whose(scenario),
+        description: voice.fill(
+            "figure.traction.chart_describe",
+            &[&format::fixed(peak, 2), &told.join("; ")],
+        ),
+        x_axis: Axis {
+            title: voice.word("figure.axis.friction"),
+            unit: String::new(),
+            min: 0.0,
+            max,
+        },
+        y_axis: Axis {
+            title: voice.word("figure.axis.limit"),
+            unit: voice.unit(D::Acceleration),
+            min: 0.0,
+            max: top.max(0.1),
+        },
+        lines,
+        present,
+        pinned: Vec::new(),
+        verticals,
+        decimal_mark: '.',
+    })
+}

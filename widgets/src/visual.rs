@@ -1,0 +1,252 @@
+//! What a topic looks like: its views, each drawn from a scenario and its answer.
+
+use crate::figure::{
+    BodyKind, Chart, ForceScale, ScaleBar, Scene, SvgOptions, chart_svg, svg,
+};
+use axlewright_core::format;
+use axlewright_core::topic::{Topic, TOPICS};
+use axlewright_core::units::{Dimension, System};
+use axlewright_core::words::{self, Lang};
+use axlewright_core::{Problem, Scenario, vehicle};
+
+/// A way of looking at a topic.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum View {
+    /// From the side.
+    Side,
+    /// From above.
+    Plan,
+    /// A chart.
+    Chart,
+}
+
+impl View {
+    /// Every view.
+    pub const ALL: [Self; 3] = [Self::Side, Self::Plan, Self::Chart];
+
+    /// Its word on the command line and in links.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Side => "side",
+            Self::Plan => "plan",
+            Self::Chart => "chart",
+        }
+    }
+}
+
+/// How a figure is wanted.
+#[derive(Clone, Copy, Debug)]
+pub struct Look<'a> {
+    /// Width in scene units.
+    pub width: f64,
+    /// Language.
+    pub lang: Lang,
+    /// Units of people.
+    pub system: System,
+    /// A pinned scenario, drawn as a ghost.
+    pub pinned: Option<&'a Scenario>,
+}
+
+impl Default for Look<'_> {
+    fn default() -> Self {
+        Self {
+            width: crate::figure::WIDE,
+            lang: Lang::English,
+            system: System::Si,
+            pinned: None,
+        }
+    }
+}
+
+/// A drawn view.
+#[derive(Clone, Debug)]
+pub enum Drawing {
+    /// A scene.
+    Scene(Scene),
+    /// A chart.
+    Chart(Chart),
+}
+
+impl Drawing {
+    /// The finding.
+    #[must_use]
+    pub fn title(&self) -> &str {
+        match self {
+            Self::Scene(scene) => &scene.title,
+            Self::Chart(chart) => &chart.title,
+        }
+    }
+
+    /// The text description.
+    #[must_use]
+    pub fn description(&self) -> &str {
+        match self {
+            Self::Scene(scene) => &scene.description,
+            Self::Chart(chart) => &chart.description,
+        }
+    }
+
+    /// As SVG.
+    #[must_use]
+    pub fn svg(&self, options: &SvgOptions) -> String {
+        match self {
+            Self::Scene(scene) => svg(scene, options),
+            Self::Chart(chart) => chart_svg(chart, options),
+        }
+    }
+}
+
+/// The looks of one topic.
+pub struct Visual {
+    /// The topic.
+    pub topic: &'static Topic,
+    /// Its views; the first is shown unless told otherwise.
+    pub views: &'static [View],
+    /// Draws a view. Only called with a view of `views`.
+    pub(crate) draw: fn(&Scenario, View, &Look) -> Result<Drawing, Problem>,
+}
+
+/// The looks of all topics, in the order of [`TOPICS`].
+pub const VISUALS: &[&Visual] = &[
+    &crate::load_transfer::VISUAL,
+    &crate::traction::VISUAL,
+    &crate::turn_in_place::VISUAL,
+];
+
+impl Visual {
+    /// The looks of a topic.
+    #[must_use]
+    pub fn of(topic: &Topic) -> Option<&'static Self> {
+        VISUALS.iter().find(|v| v.topic.name == topic.name).copied()
+    }
+
+    /// The view of a word; an empty word is the topic's first view.
+    ///
+    /// # Errors
+    /// [`Problem::UnknownWord`] lists the topic's views.
+    pub fn view(&self, word: &str) -> Result<View, Problem> {
+        if word.is_empty() {
+            return Ok(self.views[0]);
+        }
+        self.views
+            .iter()
+            .find(|view| view.word() == word)
+            .copied()
+            .ok_or_else(|| Problem::UnknownWord {
+                field: "view".into(),
+                value: word.chars().take(40).collect(),
+                allowed: self.views.iter().map(|view| view.word()).collect(),
+            })
+    }
+
+    /// Draws a view of a scenario.
+    ///
+    /// # Errors
+    /// A [`Problem`] of the scenario.
+    pub fn draw(&self, scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
+        debug_assert!(TOPICS.iter().any(|t| t.name == self.topic.name));
+        (self.draw)(scenario, view, look)
+    }
+}
+
+/// Says quantities and sentences in a language and a system of units.
+#[derive(Clone, Copy)]
+pub(crate) struct Voice {
+    lang: Lang,
+    system: System,
+}
+
+impl Voice {
+    pub(crate) fn of(look: &Look) -> Self {
+        Self {
+            lang: look.lang,
+            system: look.system,
+        }
+    }
+
+    pub(crate) fn word(self, key: &str) -> String {
+        words::get(self.lang, key).into()
+    }
+
+    pub(crate) fn fill(self, key: &str, parts: &[&str]) -> String {
+        words::fill(self.lang, key, parts)
+    }
+
+    pub(crate) fn quantity(self, value: f64, dimension: Dimension, digits: u8) -> String {
+        format::quantity(value, dimension, self.system, digits)
+    }
+
+    pub(crate) fn force(self, value: f64) -> String {
+        self.quantity(value, Dimension::Force, 4)
+    }
+
+    pub(crate) fn acceleration(self, value: f64) -> String {
+        let in_g = value / axlewright_core::GRAVITY_M_S2;
+        format::with_unit(format::fixed(in_g, 2), "g")
+    }
+
+    pub(crate) fn percent(self, share: f64) -> String {
+        format::with_unit(format::fixed(100.0 * share, 0), "%")
+    }
+
+    pub(crate) fn unit(self, dimension: Dimension) -> String {
+        dimension.display_unit(self.system).into()
+    }
+
+    pub(crate) fn in_unit(self, value: f64, dimension: Dimension) -> f64 {
+        axlewright_core::units::from_si(value, dimension, self.system)
+    }
+
+    /// The line that says whose vehicle it is.
+    pub(crate) fn whose(self, scenario: &Scenario) -> String {
+        match scenario.word("vehicle.base") {
+            Some(base) => self.fill(
+                "figure.invented",
+                &[&self.word(&format!("vehicle.name.{base}"))],
+            ),
+            None => self.word("figure.own"),
+        }
+    }
+
+    pub(crate) fn scale_bar(self, scale: &ForceScale) -> ScaleBar {
+        // A round number in the unit that is read.
+        let mut shown = ForceScale {
+            newtons_per_unit: self.in_unit(scale.newtons_per_unit, Dimension::Force),
+            ..*scale
+        };
+        shown.largest_n = self.in_unit(scale.largest_n, Dimension::Force);
+        let force_n =
+            axlewright_core::units::to_si(shown.bar_n(), Dimension::Force, self.system);
+        ScaleBar {
+            force_n,
+            label: self.quantity(force_n, Dimension::Force, 2),
+        }
+    }
+}
+
+/// The outline that a scenario's figures draw.
+pub(crate) fn body(scenario: &Scenario) -> BodyKind {
+    let word = scenario
+        .word("vehicle.body")
+        .or_else(|| scenario.word("vehicle.base").and_then(vehicle::demo_body));
+    match word {
+        Some("small_car") => BodyKind::SmallCar,
+        Some("utility") => BodyKind::Utility,
+        Some("sports_car") => BodyKind::Sports,
+        _ => BodyKind::Saloon,
+    }
+}
+
+/// A force not below the given one from a coarse ladder, so that a scale holds while a slider moves.
+pub(crate) fn scale_step(force_n: f64) -> f64 {
+    let mut decade = 1.0;
+    while decade * 10.0 <= force_n {
+        decade *= 10.0;
+    }
+    [1.0, 1.6, 2.5, 4.0, 6.5, 10.0]
+        .into_iter()
+        .map(|step| step * decade)
+        .find(|step| *step >= force_n)
+        .unwrap_or(10.0 * decade)
+}
