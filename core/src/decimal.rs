@@ -11,9 +11,9 @@ use crate::math;
 ///
 /// `None` where the text is anything else, or the number is not finite.
 pub(crate) fn parse(text: &str) -> Option<f64> {
-    let (mantissa, exponent) = match text.find(['e', 'E']) {
+    let (mantissa, exponent) = match text.split_once(['e', 'E']) {
         None => (text, 0),
-        Some(at) => (&text[..at], whole(&text[at + 1..])?),
+        Some((mantissa, exponent)) => (mantissa, whole(exponent)?),
     };
     let mut digits: u64 = 0;
     let mut scale = exponent;
@@ -50,10 +50,9 @@ pub(crate) fn parse(text: &str) -> Option<f64> {
 
 /// A whole exponent with an optional sign, no larger than a number can have.
 fn whole(text: &str) -> Option<i32> {
-    let (sign, digits) = match text.as_bytes().first()? {
-        b'-' => (-1, &text[1..]),
-        b'+' => (1, &text[1..]),
-        _ => (1, text),
+    let (sign, digits) = match text.strip_prefix('-') {
+        Some(digits) => (-1, digits),
+        None => (1, text.strip_prefix('+').unwrap_or(text)),
     };
     let mut value = 0_i32;
     if digits.is_empty() {
@@ -98,7 +97,13 @@ fn whole_digits(mut value: u128) -> String {
 /// exponent form where it is very large or very small.
 pub(crate) fn shortest(value: f64) -> String {
     if value == 0.0 || !value.is_finite() {
-        return if value.is_finite() { "0" } else { "NaN" }.into();
+        let text = match () {
+            () if value.is_nan() => "NaN",
+            () if value > 0.0 => "inf",
+            () if value < 0.0 => "-inf",
+            () => "0",
+        };
+        return text.into();
     }
     let magnitude = value.abs();
     let exponent = exponent_of(magnitude);
@@ -109,7 +114,11 @@ pub(crate) fn shortest(value: f64) -> String {
             break;
         }
     }
-    if value < 0.0 { format!("-{text}") } else { text }
+    if value < 0.0 {
+        format!("-{text}")
+    } else {
+        text
+    }
 }
 
 /// The power of ten of a number's first digit.
@@ -163,8 +172,20 @@ mod tests {
     #[test]
     fn short_decimals_are_read_exactly() {
         for text in [
-            "0", "1850", "0.6", "2.86", "26.8224", "0.45359237", "4.4482216152605", "1e-3", "1.85e3",
-            "123456789012345", "0.000001", "9.81", "31.83", "1e22",
+            "0",
+            "1850",
+            "0.6",
+            "2.86",
+            "26.8224",
+            "0.45359237",
+            "4.4482216152605",
+            "1e-3",
+            "1.85e3",
+            "123456789012345",
+            "0.000001",
+            "9.81",
+            "31.83",
+            "1e22",
         ] {
             assert_eq!(parse(text), text.parse().ok(), "{text}");
         }
@@ -178,11 +199,16 @@ mod tests {
     fn what_is_written_reads_back() {
         let mut state = 12_345_u64;
         for _ in 0..20_000 {
-            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);
+            state = state
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1);
             let value = (state >> 11) as f64 / 1e6 / ((state & 1023) as f64 + 1.0);
             let text = shortest(value);
             let back: f64 = text.parse().unwrap();
-            assert!((back - value).abs() <= 4.0 * f64::EPSILON * value, "{value}: {text}");
+            assert!(
+                (back - value).abs() <= 4.0 * f64::EPSILON * value,
+                "{value}: {text}"
+            );
         }
         for (value, want) in [
             (0.1, "0.1"),

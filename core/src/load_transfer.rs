@@ -12,7 +12,7 @@ use crate::scenario::Scenario;
 use crate::topic::{Output, Reading, Readings, Topic, quantity};
 use crate::units::Dimension as D;
 use crate::vehicle::{Air, AirForces, Chassis, Slope};
-use crate::working::{Expression, Sheet, Step, cos, number, sin, symbol as s};
+use crate::working::{Sheet, Step};
 
 /// What the topic asks.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -434,14 +434,8 @@ pub(crate) fn write_surroundings(sheet: &mut Sheet, scenario: &Scenario, speed_p
     let grade = scenario.number("surface.grade").unwrap_or(0.0);
     if grade != 0.0 {
         sheet.given("G", grade, D::Slope);
-        sheet.step(
-            "step.slope_angle",
-            "θ",
-            "",
-            s("G").call(crate::working::Function::Atan),
-            Slope::from_grade(grade).angle_rad,
-            D::Angle,
-        );
+        let angle_rad = Slope::from_grade(grade).angle_rad;
+        sheet.step("step.slope_angle", "θ", "", "atan(G)", angle_rad, D::Angle);
     }
     let forces = air.forces(speed_m_s);
     for (symbol, area_symbol, area_m2, force_n, about) in [
@@ -465,8 +459,8 @@ pub(crate) fn write_surroundings(sheet: &mut Sheet, scenario: &Scenario, speed_p
             sheet.given("ρ", air.density_kg_m3, D::Density);
             sheet.given("V", speed_m_s, D::Speed);
             sheet.given(area_symbol, area_m2, D::Area);
-            let right = number(0.5) * s("ρ") * s(area_symbol) * s("V").squared();
-            sheet.step(about, symbol, "", right, force_n, D::Force);
+            let right = format!("0.5*ρ*{area_symbol}*V²");
+            sheet.step(about, symbol, "", &right, force_n, D::Force);
         }
     }
     if forces.drag_n != 0.0 {
@@ -474,35 +468,67 @@ pub(crate) fn write_surroundings(sheet: &mut Sheet, scenario: &Scenario, speed_p
     }
 }
 
-/// Weight across the slope: `W`, or `W·cos θ`.
-pub(crate) fn weight_across(sloped: bool) -> Expression {
-    if sloped {
-        s("W") * cos(s("θ"))
-    } else {
-        s("W")
-    }
-}
-
-/// Couple that shifts load rearward: `m·a_x·h`, with slope and drag where they act.
-pub(crate) fn couple(acceleration: Expression, sloped: bool, air: &AirForces) -> Expression {
-    let inertia = s("m") * acceleration;
-    let couple = if sloped {
-        (inertia + s("W") * sin(s("θ"))) * s("h")
-    } else {
-        inertia * s("h")
+/// The equations of both axle loads: weight, a couple that shifts load rearward, lift; each part
+/// where it acts. An empty inertia stands for a steady speed.
+fn load_equations(inertia: &str, sloped: bool, air: &AirForces) -> [String; 2] {
+    let couple = match (inertia, sloped) {
+        ("", false) => "",
+        ("", true) => "W*sin(θ)*h",
+        (_, false) => "m*a_x*h",
+        (_, true) => "(m*a_x + W*sin(θ))*h",
     };
-    if air.drag_n != 0.0 {
-        couple + s("D") * s("h_d")
-    } else {
-        couple
-    }
+    let couple = match (couple, air.drag_n != 0.0) {
+        (couple, false) => couple.to_owned(),
+        ("", true) => "D*h_d".to_owned(),
+        (couple, true) => format!("({couple} + D*h_d)"),
+    };
+    let weight = if sloped { "W*cos(θ)" } else { "W" };
+    [
+        ("b", "-", air.lift_front_n, "Z_f"),
+        ("a", "+", air.lift_rear_n, "Z_r"),
+    ]
+    .map(|(arm, sign, lift_n, lift)| {
+        let moment = if couple.is_empty() {
+            format!("{weight}*{arm}/L")
+        } else {
+            format!("({weight}*{arm} {sign} {couple})/L")
+        };
+        if lift_n == 0.0 {
+            moment
+        } else {
+            format!("{moment} - {lift}")
+        }
+    })
 }
 
-/// An axle load with its lift, where there is one.
-pub(crate) fn less_lift(load: Expression, lift_n: f64, lift: &'static str) -> Expression {
-    if lift_n == 0.0 { load } else { load - s(lift) }
+/// The axle loads at the acceleration `a_x`.
+pub(crate) fn write_loads(
+    sheet: &mut Sheet,
+    paths: [&str; 2],
+    sloped: bool,
+    air: &AirForces,
+    loads: AxleLoads,
+) {
+    let [front, rear] = load_equations("m*a_x", sloped, air);
+    sheet.step(
+        "step.front_load",
+        "N_f",
+        paths[0],
+        &front,
+        loads.front_n,
+        D::Force,
+    );
+    sheet.step(
+        "step.rear_load",
+        "N_r",
+        paths[1],
+        &rear,
+        loads.rear_n,
+        D::Force,
+    );
 }
 
+#[rustfmt::skip] // One step, one line: it is read as a table.
 fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
     let question = Question::from_scenario(scenario)?;
     let answer = solve(&question)?;
@@ -515,71 +541,16 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
     sheet.source("source.load_transfer");
     sheet.given("a_x", question.acceleration_m_s2, D::Acceleration);
 
-    let static_front = s("W") * s("b") / s("L");
-    let static_rear = s("W") * s("a") / s("L");
-    let AxleLoads { front_n, rear_n } = answer.static_loads;
-    sheet.step(
-        "step.static_front",
-        "N_f0",
-        "static_front_axle_load",
-        static_front,
-        front_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.static_rear",
-        "N_r0",
-        "static_rear_axle_load",
-        static_rear,
-        rear_n,
-        D::Force,
-    );
-
-    let front = (weight_across(sloped) * s("b") - couple(s("a_x"), sloped, &air)) / s("L");
-    let rear = (weight_across(sloped) * s("a") + couple(s("a_x"), sloped, &air)) / s("L");
-    let front = less_lift(front, air.lift_front_n, "Z_f");
-    let rear = less_lift(rear, air.lift_rear_n, "Z_r");
+    let at_rest = answer.static_loads;
+    sheet.step("step.static_front", "N_f0", "static_front_axle_load", "W*b/L", at_rest.front_n, D::Force);
+    sheet.step("step.static_rear", "N_r0", "static_rear_axle_load", "W*a/L", at_rest.rear_n, D::Force);
+    write_loads(&mut sheet, ["front_axle_load", "rear_axle_load"], sloped, &air, answer.loads);
     let AxleLoads { front_n, rear_n } = answer.loads;
-    sheet.step(
-        "step.front_load",
-        "N_f",
-        "front_axle_load",
-        front,
-        front_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.rear_load",
-        "N_r",
-        "rear_axle_load",
-        rear,
-        rear_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.ratio",
-        "n",
-        "rear_to_front_ratio",
-        s("N_r") / s("N_f"),
-        rear_n / front_n,
-        D::Ratio,
-    );
-    sheet.step(
-        "step.front_share",
-        "x_f",
-        "front_load_share",
-        s("N_f") / (s("N_f") + s("N_r")),
-        front_n / (front_n + rear_n),
-        D::Ratio,
-    );
-    sheet.step(
-        "step.transfer",
-        "ΔN",
-        "transferred_load",
-        s("N_r") - s("N_r0"),
-        rear_n - answer.static_loads.rear_n,
-        D::Force,
-    );
+    sheet.step("step.ratio", "n", "rear_to_front_ratio", "N_r/N_f", rear_n / front_n, D::Ratio);
+    let share = front_n / (front_n + rear_n);
+    sheet.step("step.front_share", "x_f", "front_load_share", "N_f/(N_f + N_r)", share, D::Ratio);
+    let transfer_n = rear_n - at_rest.rear_n;
+    sheet.step("step.transfer", "ΔN", "transferred_load", "N_r - N_r0", transfer_n, D::Force);
     let still = axle_loads(&chassis, &air, question.slope, 0.0);
     let unmoved = (still == answer.static_loads).then_some(("N_f0", "N_r0"));
     write_landmarks(&mut sheet, (&chassis, &air, question.slope), unmoved);
@@ -597,89 +568,39 @@ pub(crate) fn write_chassis(sheet: &mut Sheet, chassis: &Chassis) {
     sheet.given("L", chassis.wheelbase_m(), D::Length);
     sheet.given("a", chassis.cg_to_front_axle_m(), D::Length);
     sheet.given("h", chassis.cg_height_m(), D::Length);
-    sheet.step(
-        "step.weight",
-        "W",
-        "",
-        s("m") * s("g"),
-        chassis.weight_n(),
-        D::Force,
-    );
-    let b = chassis.cg_to_rear_axle_m();
-    sheet.step("step.cg_to_rear", "b", "", s("L") - s("a"), b, D::Length);
+    let b_m = chassis.cg_to_rear_axle_m();
+    sheet.step("step.weight", "W", "", "m*g", chassis.weight_n(), D::Force);
+    sheet.step("step.cg_to_rear", "b", "", "L - a", b_m, D::Length);
 }
 
 /// The accelerations of the 2 : 1 load and of the lifting front axle, from the loads at a steady
 /// speed: those named in `still`, or `N_f1` and `N_r1`, which are then written first.
+#[rustfmt::skip] // One step, one line: it is read as a table.
 pub(crate) fn write_landmarks(
     sheet: &mut Sheet,
     (chassis, air, slope): (&Chassis, &AirForces, Slope),
     still: Option<(&'static str, &'static str)>,
 ) {
     let (front, rear) = still.unwrap_or_else(|| {
-        write_unaccelerated(sheet, chassis, air, slope);
+        let [front, rear] = load_equations("", slope.sin != 0.0, air);
+        let still = axle_loads(chassis, air, slope, 0.0);
+        sheet.step("step.front_unaccelerated", "N_f1", "", &front, still.front_n, D::Force);
+        sheet.step("step.rear_unaccelerated", "N_r1", "", &rear, still.rear_n, D::Force);
         ("N_f1", "N_r1")
     });
-    let gain = || s("m") * s("h") / s("L");
     let two_to_one = acceleration_at_ratio(chassis, air, slope, Some(2.0));
     if two_to_one.is_finite() {
-        let right = (number(2.0) * s(front) - s(rear)) / (number(3.0) * gain());
-        let path = "two_to_one_acceleration";
-        sheet.step(
-            "step.two_to_one",
-            "a_2",
-            path,
-            right,
-            two_to_one,
-            D::Acceleration,
-        );
+        let right = format!("(2*{front} - {rear})/(3*(m*h/L))");
+        sheet.step("step.two_to_one", "a_2", "two_to_one_acceleration", &right, two_to_one, D::Acceleration);
     }
     let lift = front_lift_acceleration(chassis, air, slope);
     if lift.is_finite() {
-        let right = s(front) / gain();
-        let path = "front_lift_acceleration";
-        sheet.step("step.front_lift", "a_l", path, right, lift, D::Acceleration);
+        let right = format!("{front}/(m*h/L)");
+        sheet.step("step.front_lift", "a_l", "front_lift_acceleration", &right, lift, D::Acceleration);
     }
 }
 
-/// Axle loads at a steady speed on the slope and in the air of the question.
-fn write_unaccelerated(sheet: &mut Sheet, chassis: &Chassis, air: &AirForces, slope: Slope) {
-    let sloped = slope.sin != 0.0;
-    let still = axle_loads(chassis, air, slope, 0.0);
-    let couple = match (sloped, air.drag_n != 0.0) {
-        (false, false) => None,
-        (true, false) => Some(s("W") * sin(s("θ")) * s("h")),
-        (false, true) => Some(s("D") * s("h_d")),
-        (true, true) => Some(s("W") * sin(s("θ")) * s("h") + s("D") * s("h_d")),
-    };
-    let (mut front, mut rear) = (
-        weight_across(sloped) * s("b"),
-        weight_across(sloped) * s("a"),
-    );
-    if let Some(couple) = couple {
-        front = front - couple.clone();
-        rear = rear + couple;
-    }
-    let front = less_lift(front / s("L"), air.lift_front_n, "Z_f");
-    let rear = less_lift(rear / s("L"), air.lift_rear_n, "Z_r");
-    sheet.step(
-        "step.front_unaccelerated",
-        "N_f1",
-        "",
-        front,
-        still.front_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.rear_unaccelerated",
-        "N_r1",
-        "",
-        rear,
-        still.rear_n,
-        D::Force,
-    );
-}
-
+#[rustfmt::skip] // One step, one line: it is read as a table.
 fn write_squat(sheet: &mut Sheet, springs: &Suspension, squat: &Squat) {
     sheet.source("source.squat");
     sheet.given("π", core::f64::consts::PI, D::Ratio);
@@ -687,39 +608,12 @@ fn write_squat(sheet: &mut Sheet, springs: &Suspension, squat: &Squat) {
     sheet.given("f_2", springs.ride_frequency_rear_hz, D::Frequency);
     sheet.given("k_al", springs.anti_lift_front, D::Ratio);
     sheet.given("k_as", springs.anti_squat_rear, D::Ratio);
-    let spring = |frequency: &'static str, load: &'static str| {
-        (number(2.0) * s("π") * s(frequency)).squared() * s(load) / s("g")
-    };
-    let front = (number(1.0) - s("k_al")) * (s("N_f0") - s("N_f")) / spring("f_1", "N_f0");
-    let rear = (number(1.0) - s("k_as")) * (s("N_r") - s("N_r0")) / spring("f_2", "N_r0");
-
-    sheet.step(
-        "step.rise_front",
-        "z_f",
-        "rise_front",
-        front,
-        squat.rise_front_m,
-        D::Length,
-    );
-    sheet.step(
-        "step.drop_rear",
-        "z_r",
-        "drop_rear",
-        rear,
-        squat.drop_rear_m,
-        D::Length,
-    );
-    let pitch = -(((s("z_f") + s("z_r")) / s("L")).call(crate::working::Function::Atan));
-    sheet.step(
-        "step.pitch",
-        "θ_p",
-        "pitch_angle",
-        pitch,
-        squat.pitch_rad,
-        D::Angle,
-    );
-    let heave = (s("z_f") * s("b") - s("z_r") * s("a")) / s("L");
-    sheet.step("step.heave", "z", "heave", heave, squat.heave_m, D::Length);
+    let front = "(1 - k_al)*(N_f0 - N_f)/((2*π*f_1)²*N_f0/g)";
+    let rear = "(1 - k_as)*(N_r - N_r0)/((2*π*f_2)²*N_r0/g)";
+    sheet.step("step.rise_front", "z_f", "rise_front", front, squat.rise_front_m, D::Length);
+    sheet.step("step.drop_rear", "z_r", "drop_rear", rear, squat.drop_rear_m, D::Length);
+    sheet.step("step.pitch", "θ_p", "pitch_angle", "-atan((z_f + z_r)/L)", squat.pitch_rad, D::Angle);
+    sheet.step("step.heave", "z", "heave", "(z_f*b - z_r*a)/L", squat.heave_m, D::Length);
 }
 
 #[cfg(test)]

@@ -46,6 +46,12 @@ pub fn exp(value: f64) -> f64 {
     libm::exp(value)
 }
 
+/// A positive number to a power.
+#[must_use]
+pub fn power(base: f64, exponent: f64) -> f64 {
+    libm::pow(base, exponent)
+}
+
 /// Largest whole number not above the value.
 #[must_use]
 pub fn floor(value: f64) -> f64 {

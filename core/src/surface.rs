@@ -112,6 +112,21 @@ impl Friction {
     }
 }
 
+/// What a tyre's friction is worth at a load, over that at its reference load \[1\]:
+/// 1 − k·(N − N_0)/N_0, but never less than a tenth. So far from the reference load the straight line
+/// is no longer what was measured.
+///
+/// `sensitivity`: k; `load_n`: load of one wheel N \[N\]; `reference_n`: reference load N_0 \[N\].
+///
+/// ```
+/// let factor = axlewright_core::surface::load_factor(0.1, 5000.0, 4000.0);
+/// assert!((factor - 0.975).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn load_factor(sensitivity: f64, load_n: f64, reference_n: f64) -> f64 {
+    (1.0 - sensitivity * (load_n - reference_n) / reference_n).max(0.1)
+}
+
 /// Sliding coefficient of friction of a scenario \[1\].
 ///
 /// # Errors

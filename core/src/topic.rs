@@ -215,6 +215,14 @@ impl Report {
     /// The answer as plain nested data: values by path, SI, beside `topic`, `scenario` and `working`.
     #[must_use]
     pub fn to_tree(&self) -> Tree {
+        let mut tree = self.numbers_tree();
+        tree.set("working", working_tree(&self.steps));
+        tree
+    }
+
+    /// As [`Report::to_tree`] without the working, which takes far longer to write than to compute.
+    #[must_use]
+    pub fn numbers_tree(&self) -> Tree {
         let mut tree = Tree::map();
         tree.set("topic", Tree::text(self.topic.name));
         for reading in &self.readings {
@@ -226,7 +234,6 @@ impl Report {
             tree.set_path(&reading.path, value);
         }
         tree.set("scenario", self.scenario.to_tree());
-        tree.set("working", working_tree(&self.steps));
         tree
     }
 }

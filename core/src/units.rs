@@ -211,28 +211,49 @@ impl Dimension {
     }
 }
 
-/// Spellings that a keyboard offers, brought to the one form of the table.
+/// Spellings that a keyboard offers, and the form of the table that they stand for.
+const SPELLINGS: &[(&str, &str)] = &[
+    ("m2", "m²"),
+    ("ft2", "ft²"),
+    ("Nm", "N·m"),
+    ("kNm", "kN·m"),
+    ("lb·ft", "lbf·ft"),
+    ("ft·lb", "lbf·ft"),
+    ("ft·lbf", "lbf·ft"),
+    ("lbft", "lbf·ft"),
+    ("lbfft", "lbf·ft"),
+    ("m/s2", "m/s²"),
+    ("ft/s2", "ft/s²"),
+    ("kg/m3", "kg/m³"),
+    ("kph", "km/h"),
+    ("mi/h", "mph"),
+    ("degrees", "deg"),
+    ("degree", "deg"),
+    ("inch", "in"),
+    ("\"", "in"),
+    ("lbs", "lb"),
+];
+
+/// A unit as typed, brought to the one form of the table.
 fn canonical_unit(typed: &str) -> String {
-    let mut text = typed
-        .replace("^2", "²")
-        .replace("^3", "³")
-        .replace(['*', '.', ' ', '\u{a0}', '\u{2009}', '\u{202f}', '-'], "·");
-    if text == "m2" || text == "ft2" {
-        text = text.replace('2', "²");
+    let mut text = String::new();
+    let mut raised = false;
+    for symbol in typed.chars() {
+        let was_raised = core::mem::replace(&mut raised, symbol == '^');
+        let shown = match symbol {
+            '2' if was_raised => '²',
+            '3' if was_raised => '³',
+            '*' | '.' | ' ' | '\u{a0}' | '\u{2009}' | '\u{202f}' | '-' => '·',
+            other => other,
+        };
+        if was_raised && matches!(shown, '²' | '³') {
+            text.pop();
+        }
+        text.push(shown);
     }
-    match text.as_str() {
-        "Nm" => "N·m".into(),
-        "kNm" => "kN·m".into(),
-        "lb·ft" | "ft·lb" | "ft·lbf" | "lbft" | "lbfft" => "lbf·ft".into(),
-        "m/s2" => "m/s²".into(),
-        "ft/s2" => "ft/s²".into(),
-        "kg/m3" => "kg/m³".into(),
-        "kph" => "km/h".into(),
-        "mi/h" => "mph".into(),
-        "degrees" | "degree" => "deg".into(),
-        "inch" | "\"" => "in".into(),
-        "lbs" => "lb".into(),
-        _ => text,
+    match SPELLINGS.iter().find(|(spelling, _)| *spelling == text) {
+        Some((_, form)) => (*form).into(),
+        None => text,
     }
 }
 
@@ -290,9 +311,9 @@ fn split_number(text: &str) -> Option<(f64, &str)> {
             '+' if at == 0 => Some('+'),
             '-' | '−' if at == 0 || matches!(previous, 'e' | 'E') => Some('-'),
             '+' if matches!(previous, 'e' | 'E') => Some('+'),
-            'e' | 'E' if at > 0 && starts_exponent(&text[at + 1..]) => Some('e'),
+            'e' | 'E' if at > 0 && starts_exponent(after(text, at + 1)) => Some('e'),
             '\u{2009}' | '\u{202f}' | '\u{a0}'
-                if text[at + symbol.len_utf8()..].starts_with(|c: char| c.is_ascii_digit()) =>
+                if starts_with_digit(after(text, at + symbol.len_utf8())) =>
             {
                 end = at + symbol.len_utf8();
                 continue;
@@ -304,7 +325,7 @@ fn split_number(text: &str) -> Option<(f64, &str)> {
         previous = symbol;
         end = at + symbol.len_utf8();
     }
-    let rest = &text[end..];
+    let rest = after(text, end);
     if rest.starts_with(',') {
         return None;
     }
@@ -315,8 +336,16 @@ fn split_number(text: &str) -> Option<(f64, &str)> {
 }
 
 fn starts_exponent(rest: &str) -> bool {
-    let rest = rest.strip_prefix(['+', '-', '−']).unwrap_or(rest);
-    rest.starts_with(|c: char| c.is_ascii_digit())
+    starts_with_digit(rest.strip_prefix(['+', '-', '−']).unwrap_or(rest))
+}
+
+fn starts_with_digit(text: &str) -> bool {
+    text.as_bytes().first().is_some_and(u8::is_ascii_digit)
+}
+
+/// The text from a place on; never out of bounds, which would cost code for a message.
+fn after(text: &str, place: usize) -> &str {
+    text.get(place..).unwrap_or("")
 }
 
 /// Converts an SI value into the unit in which people read it.

@@ -93,7 +93,7 @@ impl Chassis {
         if cg_to_front_axle_m >= wheelbase_m {
             return Err(Problem::OutOfRange {
                 field: "vehicle.cg_to_front_axle".into(),
-                value: format!("{cg_to_front_axle_m} m"),
+                value: crate::format::plain(cg_to_front_axle_m) + " m",
                 allowed: Allowed::Inside {
                     min: 0.0,
                     max: wheelbase_m,

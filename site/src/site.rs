@@ -171,6 +171,25 @@ pub fn watch(
     Ok(watcher)
 }
 
+/// Adds the scripts of one page to every page of the site: how a development server's live reload gets
+/// into pages that it did not make.
+///
+/// # Errors
+/// [`SiteError::File`].
+pub fn add_scripts(out: &Path, from_page: &str) -> Result<(), SiteError> {
+    let mut scripts = String::new();
+    for part in from_page.split("<script").skip(1) {
+        if let Some((script, _)) = part.split_once("</script>") {
+            scripts.push_str(&format!("<script{script}</script>\n"));
+        }
+    }
+    for path in files_in(out, "html")? {
+        let html = read(&path)?.replace("</body>", &format!("{scripts}</body>"));
+        write_whole(&path, html.as_bytes()).map_err(|error| SiteError::File(path, error))?;
+    }
+    Ok(())
+}
+
 /// Reads the published checks of the source tree.
 ///
 /// # Errors

@@ -39,9 +39,9 @@ impl Draw {
     ///
     /// # Panics
     /// When there is none.
-    pub fn one_of<'a, T>(&mut self, items: &'a [T]) -> &'a T {
+    pub fn one_of<T: Copy>(&mut self, items: &[T]) -> T {
         let at = (self.unit() * items.len() as f64) as usize;
-        &items[at.min(items.len() - 1)]
+        items[at.min(items.len() - 1)]
     }
 }
 

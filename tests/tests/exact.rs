@@ -1,5 +1,13 @@
 //! Published laws that hold exactly, for any numbers: J6, S1, W3, R1, K5, and the rules of the trade.
-#![allow(clippy::unwrap_used, reason = "a test stops where a value is missing")]
+#![allow(
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test stops where a value is missing"
+)]
+#![allow(
+    clippy::disallowed_methods,
+    reason = "the wanted values come from the standard library, not from the core's own functions"
+)]
 
 use axlewright_core::load_transfer::axle_loads;
 use axlewright_core::traction::{

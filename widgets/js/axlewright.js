@@ -318,8 +318,8 @@ if (other) warn(`the elements of version ${other.version ?? "unknown"} came firs
 const api = (globalThis[Symbol.for(`axlewright ${VERSION}`)] ??= {
   version: VERSION,
   init: async () => { await start(); },
-  solve: (topic, scenario) => query((rust) => rust.solve(topic, scenario)),
-  topics: () => query((rust) => rust.topics()),
-  schema: (topic) => query((rust) => rust.schema(topic)),
+  solve: (topic, scenario) => now((rust) => rust.solve(topic, scenario)),
+  topics: () => now((rust) => rust.topics()),
+  schema: (topic) => now((rust) => rust.schema(topic)),
   provokeTrap: () => query((rust) => rust.provoke_trap()),
 });

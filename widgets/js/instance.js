@@ -97,6 +97,13 @@ const ask = (instance, question) => {
   }
 };
 
+// A question of the page that is answered at once; `init` comes before the first one.
+const now = (question) => {
+  const answer = running && ask(running, question);
+  if (answer === undefined) throw new Error("axlewright: await init() first");
+  return answer;
+};
+
 const query = async (question) => {
   const instance = await start();
   const answer = ask(instance, question);

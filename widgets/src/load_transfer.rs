@@ -33,11 +33,17 @@ fn title(voice: Voice, question: &Question, answer: &Answer) -> String {
     let acceleration = question.acceleration_m_s2;
     let loads = answer.loads;
     let (key, ratio) = if acceleration < 0.0 {
-        ("figure.load_transfer.title_braking", loads.front_n / loads.rear_n)
+        (
+            "figure.load_transfer.title_braking",
+            loads.front_n / loads.rear_n,
+        )
     } else if acceleration > 0.0 {
         ("figure.load_transfer.title", loads.rear_n / loads.front_n)
     } else {
-        ("figure.load_transfer.title_steady", loads.rear_n / loads.front_n)
+        (
+            "figure.load_transfer.title_steady",
+            loads.rear_n / loads.front_n,
+        )
     };
     voice.fill(
         key,
@@ -56,11 +62,13 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
     let inertia_n = chassis.mass_kg() * question.acceleration_m_s2;
     let scale = ForceScale::fit(scale_step(chassis.weight_n()), look.width);
     // Tractive force in proportion to load: every axle uses the same friction.
-    let tractive_n = inertia_n
-        + question.air.drag_n
-        + chassis.weight_n() * question.slope.sin;
+    let tractive_n = inertia_n + question.air.drag_n + chassis.weight_n() * question.slope.sin;
     let share = |load_n: f64| tractive_n * load_n / total_n;
-    let tractive_word = if tractive_n < 0.0 { "figure.braking" } else { "figure.tractive" };
+    let tractive_word = if tractive_n < 0.0 {
+        "figure.braking"
+    } else {
+        "figure.tractive"
+    };
     let axle = |load_n: f64, key: &str| AxleForces {
         load_n,
         load_label: ValueLabel {
@@ -72,7 +80,11 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
     };
     let mut front = axle(loads.front_n, "figure.front_load");
     let mut rear = axle(loads.rear_n, "figure.rear_load");
-    let labelled = if tractive_n < 0.0 { &mut front } else { &mut rear };
+    let labelled = if tractive_n < 0.0 {
+        &mut front
+    } else {
+        &mut rear
+    };
     if tractive_n != 0.0 {
         labelled.tractive_label.words = voice.word(tractive_word);
     }
@@ -160,23 +172,35 @@ fn ghost(pinned: &Scenario) -> Option<GhostLoads> {
 fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) -> Chart {
     let voice = Voice::of(look);
     let present_g = question.acceleration_m_s2 / GRAVITY_M_S2;
-    let lift_g = answer.front_lift_acceleration_m_s2.map(|a| a / GRAVITY_M_S2);
-    let min = if present_g < 0.0 { -1.0_f64.max(-present_g * 1.2) } else { 0.0 };
-    let max = 1.2_f64.max(present_g * 1.15).min(lift_g.unwrap_or(f64::INFINITY));
+    let lift_g = answer
+        .front_lift_acceleration_m_s2
+        .map(|a| a / GRAVITY_M_S2);
+    let min = if present_g < 0.0 {
+        -1.0_f64.max(-present_g * 1.2)
+    } else {
+        0.0
+    };
+    let max = 1.2_f64
+        .max(present_g * 1.15)
+        .min(lift_g.unwrap_or(f64::INFINITY));
     let force = |value: f64| voice.in_unit(value, D::Force);
     let loads_at = |acceleration_g: f64| {
         let acceleration = acceleration_g * GRAVITY_M_S2;
-        axle_loads(&question.chassis, &question.air, question.slope, acceleration)
+        axle_loads(
+            &question.chassis,
+            &question.air,
+            question.slope,
+            acceleration,
+        )
     };
-    let line = |pick: fn(&axlewright_core::load_transfer::AxleLoads) -> f64, key: &str, role, dash| {
-        Line {
+    let line =
+        |pick: fn(&axlewright_core::load_transfer::AxleLoads) -> f64, key: &str, role, dash| Line {
             label: voice.word(key),
             points: [min, max].map(|g| (g, force(pick(&loads_at(g))))).to_vec(),
             role,
             dash,
             ..Line::default()
-        }
-    };
+        };
     let point = |g: f64, load_n: f64, role| ChartPoint {
         x: g,
         y: force(load_n),
@@ -187,11 +211,19 @@ fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look)
         .and_then(|p| Some((p.number("load_transfer.acceleration")?, ghost(p)?)))
         .map_or_else(Vec::new, |(acceleration, loads)| {
             let g = acceleration / GRAVITY_M_S2;
-            vec![point(g, loads.front_n, Role::Front), point(g, loads.rear_n, Role::Rear)]
+            vec![
+                point(g, loads.front_n, Role::Front),
+                point(g, loads.rear_n, Role::Rear),
+            ]
         });
-    let two_g = answer.two_to_one_acceleration_m_s2.map(|a| a / GRAVITY_M_S2);
+    let two_g = answer
+        .two_to_one_acceleration_m_s2
+        .map(|a| a / GRAVITY_M_S2);
     let mut verticals = Vec::new();
-    for (at, key) in [(two_g, "figure.mark.two_to_one"), (lift_g, "figure.mark.front_lift")] {
+    for (at, key) in [
+        (two_g, "figure.mark.two_to_one"),
+        (lift_g, "figure.mark.front_lift"),
+    ] {
         if let Some(x) = at.filter(|x| min < *x && *x <= max) {
             verticals.push(Vertical {
                 x,
@@ -228,8 +260,18 @@ fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look)
             max: force(scale_step(1.05 * question.chassis.weight_n())),
         },
         lines: vec![
-            line(|loads| loads.front_n, "figure.line.front", Role::Front, Dash::Solid),
-            line(|loads| loads.rear_n, "figure.line.rear", Role::Rear, Dash::Long),
+            line(
+                |loads| loads.front_n,
+                "figure.line.front",
+                Role::Front,
+                Dash::Solid,
+            ),
+            line(
+                |loads| loads.rear_n,
+                "figure.line.rear",
+                Role::Rear,
+                Dash::Long,
+            ),
         ],
         present: vec![
             point(present_g, answer.loads.front_n, Role::Front),

@@ -79,7 +79,10 @@ pub fn rows(report: &Report) -> Vec<Row> {
 pub fn csv(report: &Report) -> String {
     let mut text = String::from("path,quantity,value,unit\r\n");
     for row in rows(report) {
-        for (at, cell) in [row.path, row.label, row.value, row.unit.to_owned()].iter().enumerate() {
+        for (at, cell) in [row.path, row.label, row.value, row.unit.to_owned()]
+            .iter()
+            .enumerate()
+        {
             if at > 0 {
                 text.push(',');
             }

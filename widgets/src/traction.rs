@@ -61,7 +61,10 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
     let by_limit = |a: &&(Layout, Limit), b: &&(Layout, Limit)| {
         a.1.acceleration_m_s2.total_cmp(&b.1.acceleration_m_s2)
     };
-    let (worst, best) = (limits.iter().min_by(by_limit), limits.iter().max_by(by_limit));
+    let (worst, best) = (
+        limits.iter().min_by(by_limit),
+        limits.iter().max_by(by_limit),
+    );
     let title = match (worst, best) {
         (Some(worst), Some(best)) if in_g(&best.1) - in_g(&worst.1) > 0.005 => voice.fill(
             "figure.traction.bars_title",
@@ -83,11 +86,18 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         .iter()
         .map(|(layout, limit)| {
             let value = voice.acceleration(limit.acceleration_m_s2);
-            voice.fill("figure.traction.bars_row", &[layout.name(), &value, &reason(limit)])
+            voice.fill(
+                "figure.traction.bars_row",
+                &[layout.name(), &value, &reason(limit)],
+            )
         })
         .collect();
     let most_g = limits.iter().map(|(_, l)| in_g(l)).fold(0.0, f64::max);
-    let peak = question.front.friction.peak_left.max(question.front.friction.peak_right);
+    let peak = question
+        .front
+        .friction
+        .peak_left
+        .max(question.front.friction.peak_right);
     // A few fixed lengths of the axis, so that bars are seen to grow while a slider moves.
     let axis_max = [0.25, 0.5, 1.25, 2.5, 5.0]
         .into_iter()
@@ -156,7 +166,10 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
     let metres = |value: f64| voice.quantity(value, D::Length, 3);
     Ok(side_view(&SideView {
         width: look.width,
-        title: voice.fill("figure.traction.side_title", &[layout.name(), &acceleration, &reason]),
+        title: voice.fill(
+            "figure.traction.side_title",
+            &[layout.name(), &acceleration, &reason],
+        ),
         subtitle: format!(
             "{} {}",
             voice.fill("figure.traction.bars_sub", &[&friction_text(scenario)]),
@@ -181,7 +194,11 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         cg_height_m: chassis.cg_height_m(),
         scale,
         scale_bar: voice.scale_bar(&scale),
-        front: axle(found.loads.front_n, found.front_force_n, "figure.front_load"),
+        front: axle(
+            found.loads.front_n,
+            found.front_force_n,
+            "figure.front_load",
+        ),
         rear: axle(found.loads.rear_n, found.rear_force_n, "figure.rear_load"),
         ghost: None,
         inertia_n,
@@ -227,7 +244,10 @@ fn with_friction(question: &Question, peak: f64) -> Question {
 fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart, Problem> {
     let voice = Voice::of(look);
     let peak = question.front.friction.peak_left;
-    let max = [1.2, 2.0, 3.0, 5.0].into_iter().find(|m| peak * 1.05 < *m).unwrap_or(5.25);
+    let max = [1.2, 2.0, 3.0, 5.0]
+        .into_iter()
+        .find(|m| peak * 1.05 < *m)
+        .unwrap_or(5.25);
     let styles = [
         (Role::Front, Dash::Solid, Marker::Circle),
         (Role::Rear, Dash::Long, Marker::Square),
@@ -248,7 +268,10 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         let now = limit(question, layout)?.acceleration_m_s2;
         told.push(format!("{} {}", layout.name(), voice.acceleration(now)));
         let same = |line: &&mut Line| {
-            line.points.iter().zip(&points).all(|(a, b)| (a.1 - b.1).abs() < 1e-9)
+            line.points
+                .iter()
+                .zip(&points)
+                .all(|(a, b)| (a.1 - b.1).abs() < 1e-9)
         };
         if let Some(line) = lines.iter_mut().find(same) {
             line.label = format!("{}, {}", line.label, layout.name());

@@ -117,7 +117,12 @@ fn wheels(question: &Question, turn: &Turn) -> [PlanWheel; 4] {
             ..PlanWheel::default()
         }
     };
-    [wheel(true, true), wheel(true, false), wheel(false, true), wheel(false, false)]
+    [
+        wheel(true, true),
+        wheel(true, false),
+        wheel(false, true),
+        wheel(false, false),
+    ]
 }
 
 /// Mean tractive force per wheel and the share of the friction that it is.
@@ -139,8 +144,14 @@ fn notes(
     let moment = |value: f64| voice.quantity(value, D::Torque, 4);
     if let Some((drives_n_m, holds_n_m)) = answer.pair_moments_n_m {
         return vec![
-            label(moment(drives_n_m), voice.word("figure.turn_in_place.note_drives")),
-            label(moment(holds_n_m), voice.word("figure.turn_in_place.note_holds")),
+            label(
+                moment(drives_n_m),
+                voice.word("figure.turn_in_place.note_drives"),
+            ),
+            label(
+                moment(holds_n_m),
+                voice.word("figure.turn_in_place.note_holds"),
+            ),
         ];
     }
     if !turns {
@@ -174,12 +185,17 @@ fn describe(
     reason: &str,
 ) -> String {
     if !answer.verdict.feasible() {
-        return voice.fill("figure.turn_in_place.describe_cannot", &[layout.name(), reason]);
+        return voice.fill(
+            "figure.turn_in_place.describe_cannot",
+            &[layout.name(), reason],
+        );
     }
     let (force_n, share) = mean(question, turn);
-    let torque = question.wheel_radius_m.map_or_else(String::new, |radius_m| {
-        voice.quantity(radius_m * force_n, D::Torque, 4)
-    });
+    let torque = question
+        .wheel_radius_m
+        .map_or_else(String::new, |radius_m| {
+            voice.quantity(radius_m * force_n, D::Torque, 4)
+        });
     voice.fill(
         "figure.turn_in_place.describe",
         &[
@@ -199,7 +215,10 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
     let torque = |value: f64| voice.in_unit(value, D::Torque);
     let needed_n_m = radius_m * turn.front_force_n.max(turn.rear_force_n);
     let friction = question.friction;
-    let max = [1.2, 2.0, 3.0, 5.0].into_iter().find(|m| friction * 1.05 < *m).unwrap_or(5.25);
+    let max = [1.2, 2.0, 3.0, 5.0]
+        .into_iter()
+        .find(|m| friction * 1.05 < *m)
+        .unwrap_or(5.25);
     let mut lines = vec![Line {
         label: voice.word("figure.line.needed"),
         points: vec![(0.0, 0.0), (max, torque(needed_n_m / friction * max))],

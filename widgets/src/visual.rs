@@ -1,10 +1,8 @@
 //! What a topic looks like: its views, each drawn from a scenario and its answer.
 
-use crate::figure::{
-    BodyKind, Chart, ForceScale, ScaleBar, Scene, SvgOptions, chart_svg, svg,
-};
+use crate::figure::{BodyKind, Chart, ForceScale, ScaleBar, Scene, SvgOptions, chart_svg, svg};
 use axlewright_core::format;
-use axlewright_core::topic::{Topic, TOPICS};
+use axlewright_core::topic::{TOPICS, Topic};
 use axlewright_core::units::{Dimension, System};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, vehicle};
@@ -216,8 +214,7 @@ impl Voice {
             ..*scale
         };
         shown.largest_n = self.in_unit(scale.largest_n, Dimension::Force);
-        let force_n =
-            axlewright_core::units::to_si(shown.bar_n(), Dimension::Force, self.system);
+        let force_n = axlewright_core::units::to_si(shown.bar_n(), Dimension::Force, self.system);
         ScaleBar {
             force_n,
             label: self.quantity(force_n, Dimension::Force, 2),

@@ -5,7 +5,7 @@ use crate::error::Problem;
 use crate::layout::AxleDrive;
 use crate::root;
 use crate::scenario::Scenario;
-use crate::surface::Friction;
+use crate::surface::{Friction, load_factor};
 use crate::vehicle::Chassis;
 
 /// How one motor's torque reaches the two wheels of its axle.
@@ -112,12 +112,10 @@ impl Axle {
             && self.axle_type == AxleType::Independent
     }
 
-    /// Coefficient of friction of a wheel that carries N \[N\]: μ(N) = μ_0·(1 − k·(N − N_0)/N_0), not
-    /// below zero.
+    /// Coefficient of friction of a wheel that carries N \[N\]: μ_0 times [`load_factor`].
     #[must_use]
     pub fn friction_at(&self, peak: f64, load_n: f64) -> f64 {
-        let excess = (load_n - self.reference_load_n) / self.reference_load_n;
-        peak * (1.0 - self.load_sensitivity * excess).max(0.0)
+        peak * load_factor(self.load_sensitivity, load_n, self.reference_load_n)
     }
 
     /// Most that the axle can push when it carries a load \[N\]; 0 when it is not driven.
@@ -131,6 +129,8 @@ impl Axle {
             AxleDrive::MotorPerWheel => false,
         };
         let at_shift = |shift_n: f64| {
+            // A wheel in the air has no load left to give.
+            let shift_n = shift_n.min(0.5 * load_n);
             let left_n = (0.5 * load_n + shift_n).max(0.0);
             let right_n = (0.5 * load_n - shift_n).max(0.0);
             let left_n = left_n * self.friction_at(self.friction.peak_left, left_n);

@@ -158,13 +158,24 @@ fn motor_force(scenario: &Scenario) -> Result<Option<f64>, Problem> {
 pub fn limit(question: &Question, layout: Layout) -> Result<Limit, Problem> {
     let (lowest, highest) = bracket(question, layout)?;
     let margin = |acceleration| margin_n(question, layout, acceleration);
+    if margin(lowest) < 0.0 {
+        return Err(air_lifts());
+    }
     let acceleration_m_s2 = if margin(highest) >= 0.0 {
         highest
     } else {
         root::last_not_negative(lowest, highest, margin)
     };
     let loads = question.loads(acceleration_m_s2);
-    let needed_n = question.chassis.mass_kg() * acceleration_m_s2 + question.resistance_n();
+    let inertia_n = question.chassis.mass_kg() * acceleration_m_s2;
+    let needed_n = inertia_n + question.resistance_n();
+    // What two large numbers leave of each other is round-off, not a force.
+    let round_off_n = 1e-14 * (inertia_n.abs() + question.chassis.weight_n());
+    let needed_n = if needed_n.abs() <= round_off_n {
+        0.0
+    } else {
+        needed_n
+    };
     let (front_n, rear_n) = capacities_n(question, layout, &loads);
     let (front_force_n, rear_force_n) = match (layout.front(), layout.rear()) {
         (AxleDrive::Undriven, _) => (0.0, needed_n),
@@ -174,7 +185,8 @@ pub fn limit(question: &Question, layout: Layout) -> Result<Limit, Problem> {
             // Ideal split: at the limit each axle gives all it has. Where the front axle lifts
             // first the axles share what is needed in proportion to what they have.
             None => {
-                let used = needed_n / (front_n + rear_n);
+                let most_n = front_n + rear_n;
+                let used = if most_n > 0.0 { needed_n / most_n } else { 0.0 };
                 (used * front_n, used * rear_n)
             }
         },
@@ -209,12 +221,17 @@ fn bracket(question: &Question, layout: Layout) -> Result<(f64, f64), Problem> {
             (front_n + rear_n + question.resistance_n().abs() + 1.0) / question.chassis.mass_kg();
         return Ok((-2.0 * most, 2.0 * most));
     }
-    Err(Problem::NoAnswer {
+    Err(air_lifts())
+}
+
+/// The refusal when the air takes an axle off the ground.
+fn air_lifts() -> Problem {
+    Problem::NoAnswer {
         field: "traction.speed",
         value: String::new(),
         why: "why.air_lifts",
         allowed: Allowed::Sentence("allowed.less_speed"),
-    })
+    }
 }
 
 /// Most that each axle can push at given loads \[N\]; 0 for an undriven axle.
@@ -253,7 +270,7 @@ fn what_limits(
 ) -> LimitedBy {
     let slips = |axle: &Axle, drive: AxleDrive, load_n: f64, force_n: f64| {
         let grip_n = axle.capacity_n(drive, load_n.max(0.0));
-        drive != AxleDrive::Undriven && force_n >= grip_n * (1.0 - 1e-9)
+        drive != AxleDrive::Undriven && force_n >= grip_n * (1.0 - 1e-9) - 1e-9
     };
     let front = slips(
         &question.front,

@@ -3,11 +3,11 @@
 use super::{Limit, Question, limit};
 use crate::error::Problem;
 use crate::layout::{AxleDrive, Layout};
-use crate::load_transfer::{self, couple, less_lift, weight_across, write_chassis};
+use crate::load_transfer::{self, write_chassis};
 use crate::scenario::Scenario;
 use crate::topic::{Output, OutputKind, Reading, ReadingValue, Readings, Topic, plain, quantity};
 use crate::units::Dimension as D;
-use crate::working::{Sheet, Step, number, sin, symbol as s};
+use crate::working::{Sheet, Step};
 
 /// The topic.
 pub const TOPIC: Topic = Topic {
@@ -187,14 +187,7 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
     sheet.given("f_r", question.rolling_resistance, D::Ratio);
     let share = question.chassis.cg_to_rear_axle_m() / question.chassis.wheelbase_m();
     let path = "ideal_front_share_at_rest";
-    sheet.step(
-        "step.ideal_share",
-        "p_f0",
-        path,
-        s("b") / s("L"),
-        share,
-        D::Ratio,
-    );
+    sheet.step("step.ideal_share", "p_f0", path, "b/L", share, D::Ratio);
     let surroundings = (&question.chassis, &question.air, question.slope);
     load_transfer::write_landmarks(&mut sheet, surroundings, None);
     for layout in scenario.layouts() {
@@ -203,204 +196,136 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         if is_textbook(&question) && limit.limited_by != super::LimitedBy::FrontLift {
             write_closed_form(&mut sheet, &question, layout, &limit);
         } else {
-            write_solved(&mut sheet, &question, layout, &limit);
+            write_solved(&mut sheet, &question, &limit);
         }
-        write_loads(&mut sheet, &question, &limit);
+        let paths = ["limits.*.front_axle_load", "limits.*.rear_axle_load"];
+        let sloped = question.slope.sin != 0.0;
+        load_transfer::write_loads(&mut sheet, paths, sloped, &question.air, limit.loads);
         write_forces(&mut sheet, &question, layout, &limit);
         sheet.begin("");
     }
     Ok(sheet.into_steps())
 }
 
+const ACCELERATION: &str = "limits.*.acceleration";
+
 fn write_closed_form(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {
-    let slip = || s("μ") * s("h") / s("L");
-    let both = layout.front() != AxleDrive::Undriven && layout.rear() != AxleDrive::Undriven;
+    let front_first = limit.limited_by == super::LimitedBy::FrontSlip;
     let (about, right) = match (layout.front(), layout.rear(), question.front_share) {
-        (AxleDrive::Undriven, ..) => (
-            "step.limit_rear",
-            s("μ") * s("g") * (s("a") / s("L")) / (number(1.0) - slip()),
-        ),
-        (_, AxleDrive::Undriven, _) => (
-            "step.limit_front",
-            s("μ") * s("g") * (s("b") / s("L")) / (number(1.0) + slip()),
-        ),
-        (.., Some(share)) if both => {
+        (AxleDrive::Undriven, ..) => ("step.limit_rear", "μ*g*(a/L)/(1 - μ*h/L)"),
+        (_, AxleDrive::Undriven, _) => ("step.limit_front", "μ*g*(b/L)/(1 + μ*h/L)"),
+        (.., Some(share)) => {
             sheet.given("p_f", share, D::Ratio);
-            let front_first = limit.limited_by == super::LimitedBy::FrontSlip;
             if front_first {
-                (
-                    "step.limit_fixed_front",
-                    s("μ") * s("g") * (s("b") / s("L")) / (s("p_f") + slip()),
-                )
+                ("step.limit_fixed_front", "μ*g*(b/L)/(p_f + μ*h/L)")
             } else {
-                (
-                    "step.limit_fixed_rear",
-                    s("μ") * s("g") * (s("a") / s("L")) / (number(1.0) - s("p_f") - slip()),
-                )
+                ("step.limit_fixed_rear", "μ*g*(a/L)/(1 - p_f - μ*h/L)")
             }
         }
-        _ => ("step.limit_all", s("μ") * s("g")),
+        _ => ("step.limit_all", "μ*g"),
     };
-    let path = format!("limits.{}.acceleration", layout.name());
-    sheet.step(
-        about,
-        "a_x",
-        path,
-        right,
-        limit.acceleration_m_s2,
-        D::Acceleration,
-    );
+    let found = limit.acceleration_m_s2;
+    sheet.step(about, "a_x", ACCELERATION, right, found, D::Acceleration);
+}
+
+/// Forces that hold the car back besides its inertia, each with a sign before it.
+fn resistance(question: &Question, sign: &str) -> String {
+    let mut text = String::new();
+    for (acts, force) in [
+        (question.air.drag_n != 0.0, "D"),
+        (question.slope.sin != 0.0, "W*sin(θ)"),
+        (question.rolling_resistance != 0.0, "f_r*(N_f + N_r)"),
+    ] {
+        if acts {
+            text.push_str(sign);
+            text.push_str(force);
+        }
+    }
+    text
 }
 
 /// The equation of motion that the general solve satisfies, with the forces that it found.
-fn write_solved(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {
-    let path = format!("limits.{}.acceleration", layout.name());
-    if limit.limited_by == super::LimitedBy::FrontLift {
-        let right = s("N_f1") / (s("m") * s("h") / s("L"));
-        sheet.step(
-            "step.limit_lift",
-            "a_x",
-            path,
-            right,
-            limit.acceleration_m_s2,
-            D::Acceleration,
-        );
-        return;
-    }
-    let air = &question.air;
+fn write_solved(sheet: &mut Sheet, question: &Question, limit: &Limit) {
+    let found = limit.acceleration_m_s2;
+    let about = match limit.limited_by {
+        super::LimitedBy::FrontLift => {
+            let right = "N_f1/(m*h/L)";
+            let about = "step.limit_lift";
+            return sheet.step(about, "a_x", ACCELERATION, right, found, D::Acceleration);
+        }
+        super::LimitedBy::MotorTorque => "step.motion_motor",
+        _ => "step.motion_slip",
+    };
     sheet.given("F_f", limit.front_force_n, D::Force);
     sheet.given("F_r", limit.rear_force_n, D::Force);
     sheet.given("N_f", limit.loads.front_n, D::Force);
     sheet.given("N_r", limit.loads.rear_n, D::Force);
-    let mut net = s("F_f") + s("F_r");
-    if air.drag_n != 0.0 {
-        net = net - s("D");
-    }
-    if question.slope.sin != 0.0 {
-        net = net - s("W") * sin(s("θ"));
-    }
-    if question.rolling_resistance != 0.0 {
-        net = net - s("f_r") * (s("N_f") + s("N_r"));
-    }
-    let about = match limit.limited_by {
-        super::LimitedBy::MotorTorque => "step.motion_motor",
-        _ => "step.motion_slip",
-    };
-    sheet.satisfied(
-        about,
-        "a_x",
-        path,
-        net / s("m"),
-        limit.acceleration_m_s2,
-        D::Acceleration,
-    );
-}
-
-fn write_loads(sheet: &mut Sheet, question: &Question, limit: &Limit) {
-    let sloped = question.slope.sin != 0.0;
-    let air = &question.air;
-    let across = || weight_across(sloped);
-    let front = (across() * s("b") - couple(s("a_x"), sloped, air)) / s("L");
-    let rear = (across() * s("a") + couple(s("a_x"), sloped, air)) / s("L");
-    let front = less_lift(front, air.lift_front_n, "Z_f");
-    let rear = less_lift(rear, air.lift_rear_n, "Z_r");
-    let path = |name: &str, layout: &str| format!("limits.{layout}.{name}");
-    let layout = sheet.scope();
-    let (front_n, rear_n) = (limit.loads.front_n, limit.loads.rear_n);
-    sheet.step(
-        "step.front_load",
-        "N_f",
-        path("front_axle_load", layout),
-        front,
-        front_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.rear_load",
-        "N_r",
-        path("rear_axle_load", layout),
-        rear,
-        rear_n,
-        D::Force,
-    );
+    let right = format!("(F_f + F_r{})/m", resistance(question, " - "));
+    sheet.satisfied(about, "a_x", ACCELERATION, &right, found, D::Acceleration);
 }
 
 fn write_forces(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {
-    let path = |name: &str| format!("limits.{}.{name}", layout.name());
-    let mut need = s("m") * s("a_x");
-    if question.air.drag_n != 0.0 {
-        need = need + s("D");
-    }
-    if question.slope.sin != 0.0 {
-        need = need + s("W") * sin(s("θ"));
-    }
-    if question.rolling_resistance != 0.0 {
-        need = need + s("f_r") * (s("N_f") + s("N_r"));
-    }
-    let total_n = limit.front_force_n + limit.rear_force_n;
+    let (front_n, rear_n) = (limit.front_force_n, limit.rear_force_n);
+    let total_n = front_n + rear_n;
+    let (front, rear) = match (layout.front(), layout.rear()) {
+        (AxleDrive::Undriven, _) => ("0", "F"),
+        (_, AxleDrive::Undriven) => ("F", "0"),
+        _ => ("p_f*F", "(1 - p_f)*F"),
+    };
+    let front_use = use_of(front_n, limit.loads.front_n);
+    let rear_use = use_of(rear_n, limit.loads.rear_n);
+    let quotient = |value: f64, text: &'static str| if value == 0.0 { "0" } else { text };
+    let need = format!("m*a_x{}", resistance(question, " + "));
     sheet.step(
         "step.force",
         "F",
-        path("tractive_force"),
-        need,
+        "limits.*.tractive_force",
+        &need,
         total_n,
         D::Force,
     );
-    let share = if total_n == 0.0 {
-        0.0
-    } else {
-        limit.front_force_n / total_n
-    };
-    let (front, rear) = match (layout.front(), layout.rear()) {
-        (AxleDrive::Undriven, _) => (number(0.0), s("F")),
-        (_, AxleDrive::Undriven) => (s("F"), number(0.0)),
-        _ => {
-            sheet.given("p_f", share, D::Ratio);
-            (s("p_f") * s("F"), (number(1.0) - s("p_f")) * s("F"))
-        }
-    };
-    let (front_n, rear_n) = (limit.front_force_n, limit.rear_force_n);
-    sheet.step(
-        "step.front_force",
-        "F_f",
-        path("front_tractive_force"),
-        front,
-        front_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.rear_force",
-        "F_r",
-        path("rear_tractive_force"),
-        rear,
-        rear_n,
-        D::Force,
-    );
-    let front_use = use_of(front_n, limit.loads.front_n);
-    let rear_use = use_of(rear_n, limit.loads.rear_n);
-    let quotient = |force: &'static str, load: &'static str, value: f64| {
-        if value == 0.0 {
-            number(0.0)
+    if front.len() > 1 {
+        let share = if total_n == 0.0 {
+            0.0
         } else {
-            s(force) / s(load)
-        }
-    };
-    let front = quotient("F_f", "N_f", front_use);
-    let rear = quotient("F_r", "N_r", rear_use);
-    sheet.step(
-        "step.front_use",
-        "f_f",
-        path("front_adhesion_utilisation"),
-        front,
-        front_use,
-        D::Ratio,
-    );
-    sheet.step(
-        "step.rear_use",
-        "f_re",
-        path("rear_adhesion_utilisation"),
-        rear,
-        rear_use,
-        D::Ratio,
-    );
+            front_n / total_n
+        };
+        sheet.given("p_f", share, D::Ratio);
+    }
+    for (about, symbol, path, right, value, dimension) in [
+        (
+            "step.front_force",
+            "F_f",
+            "limits.*.front_tractive_force",
+            front,
+            front_n,
+            D::Force,
+        ),
+        (
+            "step.rear_force",
+            "F_r",
+            "limits.*.rear_tractive_force",
+            rear,
+            rear_n,
+            D::Force,
+        ),
+        (
+            "step.front_use",
+            "f_f",
+            "limits.*.front_adhesion_utilisation",
+            quotient(front_use, "F_f/N_f"),
+            front_use,
+            D::Ratio,
+        ),
+        (
+            "step.rear_use",
+            "f_re",
+            "limits.*.rear_adhesion_utilisation",
+            quotient(rear_use, "F_r/N_r"),
+            rear_use,
+            D::Ratio,
+        ),
+    ] {
+        sheet.step(about, symbol, path, right, value, dimension);
+    }
 }

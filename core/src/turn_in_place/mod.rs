@@ -10,7 +10,7 @@ mod report;
 mod steady;
 
 pub use report::TOPIC;
-pub use steady::{AxleState, Outcome, Steady, Turn, steady};
+pub use steady::{AxleState, End, Outcome, Steady, Turn, steady};
 
 use crate::error::{Allowed, Problem};
 use crate::layout::{AxleDrive, Layout};
@@ -50,6 +50,9 @@ pub enum Verdict {
     /// The driven pair makes too small a moment to drag the other axle sideways; with its wheels
     /// spinning it can only swing about the other axle.
     OtherAxleHolds,
+    /// The driven pair could make the moment if it had nothing else to do, but it must also hold its
+    /// own axle against the side force, and what is left of its friction does not suffice.
+    PairHoldsItself,
 }
 
 impl Verdict {
@@ -68,6 +71,7 @@ impl Verdict {
             Self::TorqueTooSmall => "motor_torque_too_small",
             Self::NoCounterRotation => "no_counter_rotation",
             Self::OtherAxleHolds => "undriven_axle_holds",
+            Self::PairHoldsItself => "pair_holds_itself",
         }
     }
 }
@@ -117,14 +121,11 @@ impl Question {
         let reference_n = scenario
             .number("vehicle.tyre_reference_load")
             .unwrap_or(0.25 * chassis.weight_n());
-        let axle = |load_n: f64, track_m: f64, speed_factor: f64| {
-            let excess = (0.5 * load_n - reference_n) / reference_n;
-            AxleState {
-                load_n,
-                track_m,
-                friction: friction * (1.0 - sensitivity * excess).max(0.01),
-                speed_factor,
-            }
+        let axle = |load_n: f64, track_m: f64, speed_factor: f64| AxleState {
+            load_n,
+            track_m,
+            friction: friction * surface::load_factor(sensitivity, 0.5 * load_n, reference_n),
+            speed_factor,
         };
         let front_factor = scenario
             .number("turn_in_place.front_to_rear_wheel_speed")
@@ -188,7 +189,15 @@ pub fn judge(question: &Question, layout: Layout) -> LayoutAnswer {
     };
     let (verdict, turn) = match outcome {
         Outcome::None => (Verdict::NoCounterRotation, None),
-        Outcome::AboutUndrivenAxle(turn) => (Verdict::OtherAxleHolds, Some(turn)),
+        Outcome::AboutUndrivenAxle(turn) => {
+            let enough = pair_moments_n_m.is_some_and(|(drives, holds)| drives > holds);
+            let verdict = if enough {
+                Verdict::PairHoldsItself
+            } else {
+                Verdict::OtherAxleHolds
+            };
+            (verdict, Some(turn))
+        }
         Outcome::InPlace(turn) => (torque_verdict(question, &turn), Some(turn)),
     };
     LayoutAnswer {

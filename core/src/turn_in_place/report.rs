@@ -1,6 +1,6 @@
 //! The topic's table, its readings and its working.
 
-use super::{AxleState, Question, Turn, judge};
+use super::{AxleState, End, Question, Turn, judge};
 use crate::error::Problem;
 use crate::layout::Layout;
 use crate::load_transfer::write_chassis;
@@ -8,7 +8,7 @@ use crate::scenario::Scenario;
 use crate::scrub;
 use crate::topic::{Output, OutputKind, Reading, ReadingValue, Readings, Topic, plain, quantity};
 use crate::units::Dimension as D;
-use crate::working::{Expression, Sheet, Step, number, sqrt, symbol as s};
+use crate::working::{Sheet, Step};
 use core::f64::consts::PI;
 
 /// The topic.
@@ -167,7 +167,7 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         "step.static_front",
         "N_f",
         "",
-        s("W") * s("b") / s("L"),
+        "W*b/L",
         front.load_n,
         D::Force,
     );
@@ -175,7 +175,7 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         "step.static_rear",
         "N_r",
         "",
-        s("W") * s("a") / s("L"),
+        "W*a/L",
         rear.load_n,
         D::Force,
     );
@@ -190,275 +190,160 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
     if is_even(&question) {
         sheet.given("μ_s", front.friction, D::Ratio);
         sheet.given("t", front.track_m, D::Length);
-        write_even(&mut sheet, &numbers);
+        write_turn(&mut sheet, EVEN, &numbers);
     } else {
-        write_uneven(&mut sheet, &numbers);
+        let turn = &numbers.turn;
+        sheet.given("s_f", turn.front_slide_m, D::Length);
+        sheet.given("s_r", turn.rear_slide_m, D::Length);
+        sheet.given("F_f", turn.front_force_n, D::Force);
+        sheet.given("F_r", turn.rear_force_n, D::Force);
+        let equations = match turn.rolling {
+            None => UNEVEN,
+            Some(End::Front) => FRONT_ROLLS,
+            Some(End::Rear) => REAR_ROLLS,
+        };
+        write_turn(&mut sheet, equations, &numbers);
     }
     write_torques(&mut sheet, scenario, &question, &numbers);
     write_pairs(&mut sheet, scenario, &question);
     Ok(sheet.into_steps())
 }
 
+/// The equations of one kind of turn, in the order in which they are shown: what it finds, symbol,
+/// path in the answer, right side, dimension.
+type Equation = (&'static str, &'static str, &'static str, &'static str, D);
+
 /// Closed forms for a = b, equal tracks and friction.
-fn write_even(sheet: &mut Sheet, numbers: &Numbers) {
-    let turn = &numbers.turn;
-    let centre = s("L") / number(2.0);
-    let x = turn.centre_behind_front_m;
-    sheet.step(
-        "step.centre_even",
-        "x",
-        "turning_centre_behind_front_axle",
-        centre,
-        x,
-        D::Length,
-    );
-    let ratio = (s("t").squared() + s("L").squared()) / (number(2.0) * s("t"));
-    let kappa = turn.speed_ratio_m;
-    sheet.step(
-        "step.speed_ratio_even",
-        "κ",
-        "wheel_speed_ratio",
-        ratio,
-        kappa,
-        D::Length,
-    );
-    let diagonal = || sqrt(s("L").squared() + s("t").squared());
-    let force = |weight: Expression| s("μ_s") * weight / number(4.0) * s("L") / diagonal();
-    let per_wheel = numbers.mean_force_n;
-    let path = "tractive_force_per_wheel";
-    sheet.step(
-        "step.force_per_wheel",
-        "F",
-        path,
-        force(s("W")),
-        per_wheel,
-        D::Force,
-    );
-    for (symbol, path, value) in [
-        ("F_f", "front_tractive_force_per_wheel", turn.front_force_n),
-        ("F_r", "rear_tractive_force_per_wheel", turn.rear_force_n),
-    ] {
-        sheet.step(
-            "step.same_force",
-            symbol,
-            path,
-            number(1.0) * s("F"),
-            value,
-            D::Force,
-        );
-    }
-    let share = s("L") / diagonal();
-    let path = "friction_used_lengthwise";
-    sheet.step(
-        "step.lengthwise",
-        "c",
-        path,
-        share,
-        numbers.lengthwise_use,
-        D::Ratio,
-    );
-    let scrub = s("μ_s") * s("W") * s("L") / number(2.0);
-    let path = "lateral_scrub_moment";
-    sheet.step(
-        "step.lateral_scrub",
-        "M_l",
-        path,
-        scrub,
-        numbers.lateral_scrub_n_m,
-        D::Torque,
-    );
-    let moment = s("μ_s") * s("W") * s("L") * s("t") / (number(2.0) * diagonal());
-    let value = turn.resisting_moment_n_m;
-    sheet.step(
-        "step.resisting",
-        "M_r",
-        "resisting_moment",
-        moment,
-        value,
-        D::Torque,
-    );
-    let energy = s("π") * s("μ_s") * s("W") * diagonal() * s("L") / s("t");
-    let value = turn.energy_per_turn_j;
-    sheet.step(
-        "step.energy",
-        "E",
-        "energy_per_turn",
-        energy,
-        value,
-        D::Energy,
-    );
-}
+#[rustfmt::skip] // One equation, one line: it is read as a table.
+const EVEN: &[Equation] = &[
+    ("step.centre_even", "x", "turning_centre_behind_front_axle", "L/2", D::Length),
+    ("step.speed_ratio_even", "κ", "wheel_speed_ratio", "(t² + L²)/(2*t)", D::Length),
+    ("step.force_per_wheel", "F", "tractive_force_per_wheel", "μ_s*W/4*L/sqrt(L² + t²)", D::Force),
+    ("step.same_force", "F_f", "front_tractive_force_per_wheel", "1*F", D::Force),
+    ("step.same_force", "F_r", "rear_tractive_force_per_wheel", "1*F", D::Force),
+    ("step.lengthwise", "c", "friction_used_lengthwise", "L/sqrt(L² + t²)", D::Ratio),
+    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_s*W*L/2", D::Torque),
+    ("step.resisting", "M_r", "resisting_moment", "μ_s*W*L*t/(2*sqrt(L² + t²))", D::Torque),
+    ("step.energy", "E", "energy_per_turn", "π*μ_s*W*sqrt(L² + t²)*L/t", D::Energy),
+];
 
 /// The equations that the general solve satisfies, then what follows from them.
-fn write_uneven(sheet: &mut Sheet, numbers: &Numbers) {
+#[rustfmt::skip] // One equation, one line: it is read as a table.
+const UNEVEN: &[Equation] = &[
+    ("step.centre", "x", "turning_centre_behind_front_axle", "L*(μ_r*N_r/s_r)/(μ_f*N_f/s_f + μ_r*N_r/s_r)", D::Length),
+    ("step.speed_ratio", "κ", "wheel_speed_ratio", "(μ_f*N_f*s_f + μ_r*N_r*s_r)/(2*(q*F_f + F_r))", D::Length),
+    ("step.slide_front", "s_f", "", "sqrt((q*κ - t_f/2)² + x²)", D::Length),
+    ("step.slide_rear", "s_r", "", "sqrt((κ - t_r/2)² + (L - x)²)", D::Length),
+    ("step.force_front", "F_f", "front_tractive_force_per_wheel", "μ_f*N_f/2*(q*κ - t_f/2)/s_f", D::Force),
+    ("step.force_rear", "F_r", "rear_tractive_force_per_wheel", "μ_r*N_r/2*(κ - t_r/2)/s_r", D::Force),
+    ("step.force_mean", "F", "tractive_force_per_wheel", "(F_f + F_r)/2", D::Force),
+    ("step.lengthwise", "c", "friction_used_lengthwise", "4*F/(μ_f*N_f + μ_r*N_r)", D::Ratio),
+    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_f*N_f*x + μ_r*N_r*(L - x)", D::Torque),
+    ("step.resisting", "M_r", "resisting_moment", "μ_f*N_f*x²/s_f + μ_r*N_r*(L - x)²/s_r", D::Torque),
+    ("step.energy", "E", "energy_per_turn", "2*π*(μ_f*N_f*s_f + μ_r*N_r*s_r)", D::Energy),
+];
+
+/// The car turns about its front axle, whose wheels roll: they push with what the rear leaves over.
+#[rustfmt::skip] // One equation, one line: it is read as a table.
+const FRONT_ROLLS: &[Equation] = &[
+    ("step.centre_rolls", "x", "turning_centre_behind_front_axle", "0", D::Length),
+    ("step.speed_ratio_rolls", "κ", "wheel_speed_ratio", "t_f/(2*q)", D::Length),
+    ("step.slide_rear", "s_r", "", "sqrt((κ - t_r/2)² + (L - x)²)", D::Length),
+    ("step.resisting", "M_r", "resisting_moment", "μ_r*N_r*(L - x)²/s_r", D::Torque),
+    ("step.force_rear", "F_r", "rear_tractive_force_per_wheel", "μ_r*N_r/2*(κ - t_r/2)/s_r", D::Force),
+    ("step.force_rest", "F_f", "front_tractive_force_per_wheel", "(M_r - F_r*t_r)/t_f", D::Force),
+    ("step.force_mean", "F", "tractive_force_per_wheel", "(F_f + F_r)/2", D::Force),
+    ("step.lengthwise", "c", "friction_used_lengthwise", "4*F/(μ_f*N_f + μ_r*N_r)", D::Ratio),
+    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_f*N_f*x + μ_r*N_r*(L - x)", D::Torque),
+    ("step.energy", "E", "energy_per_turn", "2*π*μ_r*N_r*s_r", D::Energy),
+];
+
+/// The same about the rear axle.
+#[rustfmt::skip] // One equation, one line: it is read as a table.
+const REAR_ROLLS: &[Equation] = &[
+    ("step.centre_rolls", "x", "turning_centre_behind_front_axle", "1*L", D::Length),
+    ("step.speed_ratio_rolls", "κ", "wheel_speed_ratio", "t_r/2", D::Length),
+    ("step.slide_front", "s_f", "", "sqrt((q*κ - t_f/2)² + x²)", D::Length),
+    ("step.resisting", "M_r", "resisting_moment", "μ_f*N_f*x²/s_f", D::Torque),
+    ("step.force_front", "F_f", "front_tractive_force_per_wheel", "μ_f*N_f/2*(q*κ - t_f/2)/s_f", D::Force),
+    ("step.force_rest", "F_r", "rear_tractive_force_per_wheel", "(M_r - F_f*t_f)/t_r", D::Force),
+    ("step.force_mean", "F", "tractive_force_per_wheel", "(F_f + F_r)/2", D::Force),
+    ("step.lengthwise", "c", "friction_used_lengthwise", "4*F/(μ_f*N_f + μ_r*N_r)", D::Ratio),
+    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_f*N_f*x + μ_r*N_r*(L - x)", D::Torque),
+    ("step.energy", "E", "energy_per_turn", "2*π*μ_f*N_f*s_f", D::Energy),
+];
+
+/// Writes the equations with the numbers of the turn.
+fn write_turn(sheet: &mut Sheet, equations: &[Equation], numbers: &Numbers) {
     let turn = &numbers.turn;
-    for (symbol, value, dimension) in [
-        ("s_f", turn.front_slide_m, D::Length),
-        ("s_r", turn.rear_slide_m, D::Length),
-        ("F_f", turn.front_force_n, D::Force),
-        ("F_r", turn.rear_force_n, D::Force),
-    ] {
-        sheet.given(symbol, value, dimension);
+    let values = [
+        ("x", turn.centre_behind_front_m),
+        ("κ", turn.speed_ratio_m),
+        ("s_f", turn.front_slide_m),
+        ("s_r", turn.rear_slide_m),
+        ("F", numbers.mean_force_n),
+        ("F_f", turn.front_force_n),
+        ("F_r", turn.rear_force_n),
+        ("c", numbers.lengthwise_use),
+        ("M_l", numbers.lateral_scrub_n_m),
+        ("M_r", turn.resisting_moment_n_m),
+        ("E", turn.energy_per_turn_j),
+    ];
+    for (about, symbol, path, right, dimension) in equations {
+        let value = values
+            .iter()
+            .find(|(name, _)| name == symbol)
+            .map_or(0.0, |(_, v)| *v);
+        match *about {
+            // These two were solved together, for the unknowns inside them.
+            "step.centre" | "step.speed_ratio" => {
+                sheet.satisfied(about, symbol, path, right, value, *dimension);
+            }
+            _ => sheet.step(about, symbol, path, right, value, *dimension),
+        }
     }
-    let front_grip = || s("μ_f") * s("N_f");
-    let rear_grip = || s("μ_r") * s("N_r");
-    let centre =
-        s("L") * (rear_grip() / s("s_r")) / (front_grip() / s("s_f") + rear_grip() / s("s_r"));
-    let x = turn.centre_behind_front_m;
-    let path = "turning_centre_behind_front_axle";
-    sheet.satisfied("step.centre", "x", path, centre, x, D::Length);
-    let lost = || front_grip() * s("s_f") + rear_grip() * s("s_r");
-    let ratio = lost() / (number(2.0) * (s("q") * s("F_f") + s("F_r")));
-    let kappa = turn.speed_ratio_m;
-    sheet.satisfied(
-        "step.speed_ratio",
-        "κ",
-        "wheel_speed_ratio",
-        ratio,
-        kappa,
-        D::Length,
-    );
-    let front_along = || s("q") * s("κ") - s("t_f") / number(2.0);
-    let rear_along = || s("κ") - s("t_r") / number(2.0);
-    let front = sqrt(front_along().squared() + s("x").squared());
-    let rear = sqrt(rear_along().squared() + (s("L") - s("x")).squared());
-    sheet.step(
-        "step.slide_front",
-        "s_f",
-        "",
-        front,
-        turn.front_slide_m,
-        D::Length,
-    );
-    sheet.step(
-        "step.slide_rear",
-        "s_r",
-        "",
-        rear,
-        turn.rear_slide_m,
-        D::Length,
-    );
-    let front = front_grip() / number(2.0) * front_along() / s("s_f");
-    let rear = rear_grip() / number(2.0) * rear_along() / s("s_r");
-    let path = "front_tractive_force_per_wheel";
-    sheet.step(
-        "step.force_front",
-        "F_f",
-        path,
-        front,
-        turn.front_force_n,
-        D::Force,
-    );
-    let path = "rear_tractive_force_per_wheel";
-    sheet.step(
-        "step.force_rear",
-        "F_r",
-        path,
-        rear,
-        turn.rear_force_n,
-        D::Force,
-    );
-    let mean = (s("F_f") + s("F_r")) / number(2.0);
-    let path = "tractive_force_per_wheel";
-    sheet.step(
-        "step.force_mean",
-        "F",
-        path,
-        mean,
-        numbers.mean_force_n,
-        D::Force,
-    );
-    let share = number(4.0) * s("F") / (front_grip() + rear_grip());
-    let path = "friction_used_lengthwise";
-    sheet.step(
-        "step.lengthwise",
-        "c",
-        path,
-        share,
-        numbers.lengthwise_use,
-        D::Ratio,
-    );
-    let scrub = front_grip() * s("x") + rear_grip() * (s("L") - s("x"));
-    let path = "lateral_scrub_moment";
-    sheet.step(
-        "step.lateral_scrub",
-        "M_l",
-        path,
-        scrub,
-        numbers.lateral_scrub_n_m,
-        D::Torque,
-    );
-    let moment = front_grip() * s("x").squared() / s("s_f")
-        + rear_grip() * (s("L") - s("x")).squared() / s("s_r");
-    let value = turn.resisting_moment_n_m;
-    sheet.step(
-        "step.resisting",
-        "M_r",
-        "resisting_moment",
-        moment,
-        value,
-        D::Torque,
-    );
-    let energy = number(2.0) * s("π") * lost();
-    let value = turn.energy_per_turn_j;
-    sheet.step(
-        "step.energy",
-        "E",
-        "energy_per_turn",
-        energy,
-        value,
-        D::Energy,
-    );
 }
 
 fn write_torques(sheet: &mut Sheet, scenario: &Scenario, question: &Question, numbers: &Numbers) {
     if let Some(radius_m) = question.wheel_radius_m {
         sheet.given("R", radius_m, D::Length);
-        for (about, symbol, path, force, force_n) in [
+        let turn = &numbers.turn;
+        for (about, symbol, path, right, force_n) in [
             (
                 "step.torque",
                 "T",
                 "wheel_torque",
-                "F",
+                "R*F",
                 numbers.mean_force_n,
             ),
             (
                 "step.torque_front",
                 "T_f",
                 "front_wheel_torque",
-                "F_f",
-                numbers.turn.front_force_n,
+                "R*F_f",
+                turn.front_force_n,
             ),
             (
                 "step.torque_rear",
                 "T_r",
                 "rear_wheel_torque",
-                "F_r",
-                numbers.turn.rear_force_n,
+                "R*F_r",
+                turn.rear_force_n,
             ),
         ] {
-            let value = radius_m * force_n;
-            sheet.step(about, symbol, path, s("R") * s(force), value, D::Torque);
+            sheet.step(about, symbol, path, right, radius_m * force_n, D::Torque);
         }
     }
     if let Some(available_n_m) = question.motor_wheel_torque_n_m {
-        sheet.given(
-            "T_m",
-            scenario.number("vehicle.motor_torque").unwrap_or(0.0),
-            D::Torque,
-        );
-        sheet.given(
-            "i",
-            scenario.number("vehicle.motor_ratio").unwrap_or(0.0),
-            D::Ratio,
-        );
-        let right = s("T_m") * s("i");
+        let given = |path| scenario.number(path).unwrap_or(0.0);
+        sheet.given("T_m", given("vehicle.motor_torque"), D::Torque);
+        sheet.given("i", given("vehicle.motor_ratio"), D::Ratio);
         let path = "available_wheel_torque";
         sheet.step(
             "step.available",
             "T_a",
             path,
-            right,
+            "T_m*i",
             available_n_m,
             D::Torque,
         );
@@ -471,27 +356,27 @@ fn write_pairs(sheet: &mut Sheet, scenario: &Scenario, question: &Question) {
         let Some((driving_n_m, holding_n_m)) = judge(question, layout).pair_moments_n_m else {
             continue;
         };
-        let rear = matches!(layout, Layout::R2 | Layout::F1R2);
-        let front_grip = || s("μ_f") * s("N_f");
-        let rear_grip = || s("μ_r") * s("N_r");
-        let (drives, holds) = if rear {
-            (rear_grip() * s("t_r"), front_grip() * s("L"))
+        let (drives, holds) = if matches!(layout, Layout::R2 | Layout::F1R2) {
+            ("μ_r*N_r*t_r/2", "μ_f*N_f*L")
         } else {
-            (front_grip() * s("t_f"), rear_grip() * s("L"))
+            ("μ_f*N_f*t_f/2", "μ_r*N_r*L")
         };
         sheet.begin(layout.name());
-        let path = format!("layouts.{}.driving_moment", layout.name());
-        let right = drives / number(2.0);
+        let path = "layouts.*.driving_moment";
         sheet.step(
             "step.pair_drives",
             "M_d",
             path,
-            right,
+            drives,
             driving_n_m,
             D::Torque,
         );
-        let path = format!("layouts.{}.holding_moment", layout.name());
-        sheet.step("step.other_holds","M_h",path,holds,
+        let path = "layouts.*.holding_moment";
+        sheet.step(
+            "step.other_holds",
+            "M_h",
+            path,
+            holds,
             holding_n_m,
             D::Torque,
         );

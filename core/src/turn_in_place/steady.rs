@@ -63,6 +63,17 @@ pub struct Turn {
     pub resisting_moment_n_m: f64,
     /// Energy lost to sliding in one full turn \[J\].
     pub energy_per_turn_j: f64,
+    /// The driven axle whose wheels only roll, if one does: the car then turns about that axle.
+    pub rolling: Option<End>,
+}
+
+/// One end of the car.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum End {
+    /// The front axle.
+    Front,
+    /// The rear axle.
+    Rear,
 }
 
 /// How it ends.
@@ -98,7 +109,8 @@ pub fn steady(input: &Steady) -> Outcome {
         root::last_not_negative(fastest, slowest, moment)
     };
     let centre_m = centre(input, ratio_m);
-    let turn = turn(input, ratio_m, centre_m);
+    let (ratio_m, centre_m, rolling) = settle(input, ratio_m, centre_m);
+    let turn = turn(input, ratio_m, centre_m, rolling);
     let near = 1e-9 * input.wheelbase_m;
     let about_front = centre_m <= near && !input.front_driven;
     let about_rear = centre_m >= input.wheelbase_m - near && !input.rear_driven;
@@ -183,7 +195,24 @@ fn moment_balance(input: &Steady, ratio_m: f64, centre_m: f64) -> f64 {
         + axle(&input.rear, input.rear_driven, centre_m - input.wheelbase_m)
 }
 
-fn turn(input: &Steady, ratio_m: f64, centre_m: f64) -> Turn {
+/// Where a driven axle all but rolls it does roll, and the centre lies on it: exactly, so that forces
+/// are not made of the round-off of a vanishing slide.
+fn settle(input: &Steady, ratio_m: f64, centre_m: f64) -> (f64, f64, Option<End>) {
+    let rolls = |axle: &AxleState, driven: bool, ahead_m: f64| {
+        let slide_m = math::hypot(lengthwise(axle, driven, ratio_m), ahead_m);
+        driven && slide_m < 1e-6 * input.wheelbase_m
+    };
+    let own_ratio = |axle: &AxleState| 0.5 * axle.track_m / axle.speed_factor;
+    if rolls(&input.front, input.front_driven, centre_m) {
+        (own_ratio(&input.front), 0.0, Some(End::Front))
+    } else if rolls(&input.rear, input.rear_driven, centre_m - input.wheelbase_m) {
+        (own_ratio(&input.rear), input.wheelbase_m, Some(End::Rear))
+    } else {
+        (ratio_m, centre_m, None)
+    }
+}
+
+fn turn(input: &Steady, ratio_m: f64, centre_m: f64, rolling: Option<End>) -> Turn {
     let forces = |axle: &AxleState, driven: bool, ahead_m: f64| {
         let along_m = lengthwise(axle, driven, ratio_m);
         let slide_m = slide(along_m, ahead_m);
@@ -201,17 +230,20 @@ fn turn(input: &Steady, ratio_m: f64, centre_m: f64) -> Turn {
         forces(&input.rear, input.rear_driven, rear_ahead_m);
     let resisting_moment_n_m =
         -2.0 * (front_lateral_n * front_ahead_m + rear_lateral_n * rear_ahead_m);
-    // A driven axle that only rolls holds with less than its full friction: just what is needed.
-    let rolls = |driven: bool, slide_m: f64| driven && slide_m < 1e-6 * input.wheelbase_m;
-    let front_force_n = if rolls(input.front_driven, front_slide_m) {
-        resisting_moment_n_m / input.front.track_m
-    } else {
-        front_force_n
+    // An axle that only rolls holds with less than its full friction: just what the other leaves over.
+    let rest_n = |other_n: f64, other: &AxleState, own: &AxleState| {
+        (resisting_moment_n_m - other_n * other.track_m) / own.track_m
     };
-    let rear_force_n = if rolls(input.rear_driven, rear_slide_m) {
-        resisting_moment_n_m / input.rear.track_m
-    } else {
-        rear_force_n
+    let (front_force_n, front_lateral_n, rear_force_n, rear_lateral_n) = match rolling {
+        None => (front_force_n, front_lateral_n, rear_force_n, rear_lateral_n),
+        Some(End::Front) => {
+            let force_n = rest_n(rear_force_n, &input.rear, &input.front);
+            (force_n, -rear_lateral_n, rear_force_n, rear_lateral_n)
+        }
+        Some(End::Rear) => {
+            let force_n = rest_n(front_force_n, &input.front, &input.rear);
+            (front_force_n, front_lateral_n, force_n, -front_lateral_n)
+        }
     };
     let sliding_n_m = input.front.friction * input.front.load_n * front_slide_m
         + input.rear.friction * input.rear.load_n * rear_slide_m;
@@ -225,6 +257,7 @@ fn turn(input: &Steady, ratio_m: f64, centre_m: f64) -> Turn {
         front_slide_m,
         rear_slide_m,
         resisting_moment_n_m,
+        rolling,
         energy_per_turn_j: core::f64::consts::TAU * sliding_n_m,
     }
 }

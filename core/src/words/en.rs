@@ -221,7 +221,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "help.traction.front_axle_type",
-        "Independent, or a solid axle whose drive torque moves load from wheel to wheel.",
+        "Independent, or a solid axle whose drive torque moves load from the right wheel to the left one.",
     ),
     (
         "help.traction.front_differential",
@@ -237,7 +237,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "help.traction.rear_axle_type",
-        "Independent, or a solid axle whose drive torque moves load from wheel to wheel.",
+        "Independent, or a solid axle whose drive torque moves load from the right wheel to the left one.",
     ),
     (
         "help.traction.rear_differential",
@@ -416,7 +416,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.load_transfer.front_axle_load", "front axle load"),
     (
         "output.load_transfer.front_lift_acceleration",
-        "front axle lifts at",
+        "acceleration that lifts the front axle",
     ),
     (
         "output.load_transfer.front_load_share",
@@ -450,7 +450,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "output.load_transfer.two_to_one_acceleration",
-        "load is 2 : 1 at",
+        "acceleration at which the load is 2 : 1",
     ),
     ("output.traction.acceleration", "traction limit"),
     (
@@ -463,7 +463,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "output.traction.front_lift_acceleration",
-        "front axle lifts at",
+        "acceleration that lifts the front axle",
     ),
     (
         "output.traction.front_tractive_force",
@@ -486,7 +486,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.traction.tractive_force", "tractive force"),
     (
         "output.traction.two_to_one_acceleration",
-        "load is 2 : 1 at",
+        "acceleration at which the load is 2 : 1",
     ),
     (
         "output.turn_in_place.available_wheel_torque",
@@ -606,6 +606,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "reason.no_counter_rotation",
         "No axle can drive its two wheels against each other: one motor turns both the same way.",
     ),
+    (
+        "reason.pair_holds_itself",
+        "The driven pair must also hold its own axle against the side force; what is left of its friction does not turn the car in place.",
+    ),
     ("reason.rear_slip", "rear tyres slip"),
     (
         "reason.undriven_axle_holds",
@@ -680,6 +684,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "turning centre: midway, because both axles carry the same",
     ),
     (
+        "step.centre_rolls",
+        "turning centre: on the axle whose wheels only roll",
+    ),
+    (
         "step.cg_to_rear",
         "distance of the CG ahead of the rear axle",
     ),
@@ -694,6 +702,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "tractive force per wheel: the part of its friction that points along the wheel",
     ),
     ("step.force_rear", "tractive force of one rear wheel"),
+    (
+        "step.force_rest",
+        "tractive force of a rolling wheel: what the other axle leaves over",
+    ),
     ("step.front_force", "tractive force of the front axle"),
     (
         "step.front_lift",
@@ -789,6 +801,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "step.speed_ratio_even",
         "wheel speed over yaw rate: the moments balance",
+    ),
+    (
+        "step.speed_ratio_rolls",
+        "wheel speed over yaw rate: the rolling wheels set it",
     ),
     ("step.static_front", "front axle load at rest"),
     ("step.static_rear", "rear axle load at rest"),

@@ -1,7 +1,6 @@
 //! An equation's right side as a small tree that can be evaluated and printed.
 
 use crate::math;
-use core::ops::{Add, Div, Mul, Neg, Sub};
 
 /// A function of one argument.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -50,59 +49,10 @@ pub enum Expression {
     Square(Box<Expression>),
 }
 
-/// A quantity, by its symbol: `symbol("N_f")`.
-#[must_use]
-pub fn symbol(name: &'static str) -> Expression {
-    Expression::Symbol(name)
-}
-
-/// A number that belongs to the equation.
-#[must_use]
-pub fn number(value: f64) -> Expression {
-    Expression::Number(value)
-}
-
-/// Sine of an expression.
-#[must_use]
-pub fn sin(argument: Expression) -> Expression {
-    argument.call(Function::Sin)
-}
-
-/// Cosine of an expression.
-#[must_use]
-pub fn cos(argument: Expression) -> Expression {
-    argument.call(Function::Cos)
-}
-
-/// Square root of an expression.
-#[must_use]
-pub fn sqrt(argument: Expression) -> Expression {
-    argument.call(Function::Sqrt)
-}
-
 impl Expression {
-    // Not inlined: a working joins hundreds of these, and the browser pays for every copy.
-    #[inline(never)]
-    fn paired(self, operator: Operator, other: Self) -> Self {
-        Self::Pair(operator, Box::new(self), Box::new(other))
-    }
-
-    /// A function of this expression.
-    #[must_use]
-    pub fn call(self, function: Function) -> Self {
-        Self::Call(function, Box::new(self))
-    }
-
-    /// This expression squared.
-    #[must_use]
-    pub fn squared(self) -> Self {
-        Self::Square(Box::new(self))
-    }
-
-    /// The smaller of this and another.
-    #[must_use]
-    pub fn min(self, other: Self) -> Self {
-        self.paired(Operator::Min, other)
+    /// Two expressions joined.
+    pub(super) fn pair(operator: Operator, left: Self, right: Self) -> Self {
+        Self::Pair(operator, Box::new(left), Box::new(right))
     }
 
     /// Names of the symbols, in the order in which they are first written.
@@ -162,28 +112,5 @@ impl Expression {
                 }
             }
         })
-    }
-}
-
-macro_rules! operator {
-    ($trait:ident, $method:ident, $operator:ident) => {
-        impl $trait for Expression {
-            type Output = Self;
-            fn $method(self, other: Self) -> Self {
-                self.paired(Operator::$operator, other)
-            }
-        }
-    };
-}
-
-operator!(Add, add, Add);
-operator!(Sub, sub, Sub);
-operator!(Mul, mul, Mul);
-operator!(Div, div, Div);
-
-impl Neg for Expression {
-    type Output = Self;
-    fn neg(self) -> Self {
-        Self::Negative(Box::new(self))
     }
 }

@@ -1,13 +1,15 @@
 //! The working of an answer: its equations in order, each with the numbers put in, the result and
 //! the source.
 //!
-//! A step holds its equation as an expression tree. Text, LaTeX and MathML are printed from that
-//! tree, and the tests evaluate it: what is shown is what was computed.
+//! The code states each equation as a book does; it is read into an expression tree, and the step
+//! holds that tree. Text, LaTeX and MathML are printed from it, and the tests evaluate it: what is
+//! shown is what was computed.
 
 mod expression;
+mod notation;
 mod print;
 
-pub use expression::{Expression, Function, Operator, cos, number, sin, sqrt, symbol};
+pub use expression::{Expression, Function, Operator};
 
 use crate::format;
 use crate::units::{Dimension, System};
@@ -77,12 +79,6 @@ impl Sheet {
         self.scope = scope;
     }
 
-    /// The scope that steps are written in.
-    #[must_use]
-    pub fn scope(&self) -> &'static str {
-        self.scope
-    }
-
     /// Names the source of the steps that follow, as a key of the catalogue.
     pub fn source(&mut self, source: &'static str) {
         self.source = source;
@@ -97,60 +93,17 @@ impl Sheet {
         });
     }
 
-    /// A step: `symbol = expression`, which gave `value`.
+    /// A step: `symbol = equation`, which gave `value`.
+    ///
+    /// The path is that of the result in the answer, with `*` for the scope; empty for an
+    /// intermediate. An equation that is malformed, or that holds a symbol not known so far, shows
+    /// as `?` and has no value; the tests see to it that none does.
     pub fn step(
         &mut self,
         about: &'static str,
         symbol: &'static str,
-        path: impl Into<String>,
-        expression: Expression,
-        value: f64,
-        dimension: Dimension,
-    ) {
-        self.add(
-            Kind::Computed,
-            about,
-            symbol,
-            path.into(),
-            expression,
-            value,
-            dimension,
-        );
-    }
-
-    /// A solved equation: `symbol = expression` is satisfied by `value` and by the unknowns, which
-    /// must have been made known with [`Sheet::given`] or a step.
-    pub fn satisfied(
-        &mut self,
-        about: &'static str,
-        symbol: &'static str,
-        path: impl Into<String>,
-        expression: Expression,
-        value: f64,
-        dimension: Dimension,
-    ) {
-        self.add(
-            Kind::Satisfied,
-            about,
-            symbol,
-            path.into(),
-            expression,
-            value,
-            dimension,
-        );
-    }
-
-    #[allow(
-        clippy::too_many_arguments,
-        reason = "private; each argument is one field of the step"
-    )]
-    fn add(
-        &mut self,
-        kind: Kind,
-        about: &'static str,
-        symbol: &'static str,
-        path: String,
-        expression: Expression,
+        path: &str,
+        equation: &str,
         value: f64,
         dimension: Dimension,
     ) {
@@ -159,25 +112,42 @@ impl Sheet {
             value,
             dimension,
         };
+        let expression = notation::read(equation, &|name| self.find(name).map(|q| q.symbol))
+            .unwrap_or(Expression::Symbol("?"));
         let mut inputs: Vec<Quantity> = Vec::new();
         for name in expression.symbols() {
-            if let Some(quantity) = self.find(name)
-                && !inputs.contains(quantity)
-            {
+            if let Some(quantity) = self.find(name) {
                 inputs.push(quantity.clone());
             }
         }
         self.steps.push(Step {
             about,
             scope: self.scope,
-            kind,
+            kind: Kind::Computed,
             result: result.clone(),
-            path,
+            path: path.replace('*', self.scope),
             expression,
             inputs,
             source: self.source,
         });
         self.learn(result);
+    }
+
+    /// A solved equation, as [`Sheet::step`]: satisfied by `value` and by the unknowns, which must
+    /// have been made known with [`Sheet::given`] or a step.
+    pub fn satisfied(
+        &mut self,
+        about: &'static str,
+        symbol: &'static str,
+        path: &str,
+        equation: &str,
+        value: f64,
+        dimension: Dimension,
+    ) {
+        self.step(about, symbol, path, equation, value, dimension);
+        if let Some(step) = self.steps.last_mut() {
+            step.kind = Kind::Satisfied;
+        }
     }
 
     fn learn(&mut self, quantity: Quantity) {
@@ -332,4 +302,93 @@ pub fn si_text(quantity: &Quantity) -> String {
         other => other.si_unit(),
     };
     format::with_unit(number, unit)
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::scenario::Scenario;
+    use crate::topic::TOPICS;
+    use crate::words::{self, Lang};
+
+    /// Changes to the example that reach every equation of every topic.
+    const CASES: &[&[(&str, &str)]] = &[
+        &[],
+        &[("surface.grade", "12 %")],
+        &[
+            ("load_transfer.speed", "40 m/s"),
+            ("traction.speed", "40 m/s"),
+        ],
+        &[
+            ("load_transfer.speed", "40 m/s"),
+            ("traction.speed", "40 m/s"),
+            ("surface.grade", "-5 %"),
+            ("vehicle.lift_area_front", "-0.4"),
+            ("vehicle.lift_area_rear", "0.3"),
+        ],
+        &[
+            ("load_transfer.acceleration", "0"),
+            ("vehicle.rolling_resistance", "0"),
+            ("vehicle.drag_area", "0"),
+        ],
+        &[
+            ("vehicle.rolling_resistance", "0"),
+            ("traction.front_share", "0.2"),
+        ],
+        &[
+            ("vehicle.rolling_resistance", "0"),
+            ("traction.front_share", "0.9"),
+        ],
+        &[
+            ("surface.friction_peak", "1.7"),
+            ("vehicle.cg_height", "1.1 m"),
+        ],
+        &[("traction.motor_torque", "as_fitted")],
+        &[
+            ("vehicle.cg_to_front_axle", "1.2 m"),
+            ("vehicle.wheelbase", "2.4 m"),
+            ("vehicle.track_front", "1.5 m"),
+            ("vehicle.track_rear", "1.5 m"),
+        ],
+        // An axle whose wheels only roll: the front one, then the rear one.
+        &[
+            ("vehicle.track_front", "1.7 m"),
+            ("vehicle.track_rear", "1.2 m"),
+            ("vehicle.cg_to_front_axle", "0.6 m"),
+            ("vehicle.wheelbase", "3 m"),
+        ],
+        &[
+            ("vehicle.track_front", "1.2 m"),
+            ("vehicle.track_rear", "1.7 m"),
+            ("vehicle.cg_to_front_axle", "2.4 m"),
+            ("vehicle.wheelbase", "3 m"),
+        ],
+        &[("turn_in_place.front_to_rear_wheel_speed", "0.5")],
+        &[("turn_in_place.front_to_rear_wheel_speed", "2")],
+    ];
+
+    #[test]
+    fn every_equation_is_well_formed_and_each_is_reached() {
+        let mut unseen: Vec<&str> = words::keys(Lang::English)
+            .filter(|key| key.starts_with("step."))
+            .collect();
+        for topic in TOPICS {
+            for case in CASES {
+                let mut scenario = Scenario::default();
+                scenario.set("vehicle.base", "esker").unwrap();
+                scenario.set("load_transfer.acceleration", "0.6 g").unwrap();
+                for (path, text) in *case {
+                    scenario.set(path, text).unwrap();
+                }
+                // Not every topic answers every case: nobody turns in place on a slope.
+                let Ok(report) = topic.report(&scenario) else {
+                    continue;
+                };
+                for step in report.steps {
+                    assert!(step.evaluate().is_some(), "{case:?}: {}", step.text());
+                    unseen.retain(|key| *key != step.about);
+                }
+            }
+        }
+        assert_eq!(unseen, Vec::<&str>::new(), "these steps no case reaches");
+    }
 }

@@ -386,12 +386,16 @@ fn latex_number(number: &str) -> String {
     number.replace(format::THIN_SPACE, "\\,").replace('−', "-")
 }
 
+/// Parts a text after its last digit.
+fn number_and_unit(text: &str) -> (&str, &str) {
+    let last = text.bytes().rposition(|byte| byte.is_ascii_digit());
+    let unit_at = last.map_or(0, |at| at + 1);
+    text.split_at_checked(unit_at).unwrap_or((text, ""))
+}
+
 /// LaTeX of a number with its unit.
 pub(super) fn latex_quantity(text: &str) -> String {
-    let unit_at = text
-        .rfind(|c: char| c.is_ascii_digit())
-        .map_or(0, |at| at + 1);
-    let (number, unit) = text.split_at(unit_at);
+    let (number, unit) = number_and_unit(text);
     let unit = unit.trim_start_matches(format::THIN_SPACE);
     let unit = unit
         .replace('·', "\\,")
@@ -418,10 +422,7 @@ pub(super) fn mathml_symbol(name: &str) -> String {
 
 /// MathML of a number with or without a unit.
 pub(super) fn mathml_text(text: &str) -> String {
-    let unit_at = text
-        .rfind(|c: char| c.is_ascii_digit())
-        .map_or(0, |at| at + 1);
-    let (number, unit) = text.split_at(unit_at);
+    let (number, unit) = number_and_unit(text);
     let mut out = match number.strip_prefix('−') {
         Some(positive) => format!("<mo>−</mo><mn>{positive}</mn>"),
         None => format!("<mn>{number}</mn>"),
@@ -435,41 +436,49 @@ pub(super) fn mathml_text(text: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{cos, number, sqrt, symbol};
+    use super::super::notation;
     use super::*;
+
+    /// The tree of an equation whose symbols have one letter or two.
+    fn tree(equation: &str) -> Expression {
+        let names = |name: &str| {
+            ["a", "b", "c", "h", "W", "θ", "ρ", "μ", "N_f"]
+                .into_iter()
+                .find(|known| *known == name)
+        };
+        notation::read(equation, &names).unwrap()
+    }
 
     #[test]
     fn brackets_stand_where_they_are_needed_and_nowhere_else() {
-        let s = symbol;
-        let cases = [
-            ((s("a") + s("b")) * s("c"), "(a + b)·c"),
-            (s("a") + s("b") * s("c"), "a + b·c"),
-            (s("a") - (s("b") - s("c")), "a − (b − c)"),
-            (s("a") - s("b") - s("c"), "a − b − c"),
-            (s("a") / (s("b") * s("c")), "a/(b·c)"),
-            (s("a") * s("b") / s("c"), "a·b/c"),
-            (-(s("a") + s("b")), "−(a + b)"),
-            (s("W") * cos(s("θ")) * s("b"), "W·cos θ·b"),
-            (sqrt(s("a").squared() + s("b").squared()), "√(a² + b²)"),
-            ((s("a") + s("b")).squared(), "(a + b)²"),
-            (number(0.5) * s("ρ"), "0.5·ρ"),
-            (s("a").min(s("b")), "min(a; b)"),
-        ];
-        for (expression, want) in cases {
-            assert_eq!(expression.text(&|_| None), want);
+        for (equation, want) in [
+            ("(a + b)*c", "(a + b)·c"),
+            ("a + (b*c)", "a + b·c"),
+            ("a - (b - c)", "a − (b − c)"),
+            ("(a - b) - c", "a − b − c"),
+            ("a/(b*c)", "a/(b·c)"),
+            ("(a*b)/c", "a·b/c"),
+            ("-(a + b)", "−(a + b)"),
+            ("W*cos(θ)*b", "W·cos θ·b"),
+            ("sqrt((a²) + b²)", "√(a² + b²)"),
+            ("(a + b)²", "(a + b)²"),
+            ("0.5*ρ", "0.5·ρ"),
+            ("min((a); b)", "min(a; b)"),
+        ] {
+            assert_eq!(tree(equation).text(&|_| None), want);
         }
     }
 
     #[test]
     fn negative_numbers_put_in_get_brackets() {
-        let expression = symbol("a") - symbol("b") * symbol("c");
+        let expression = tree("a - b*c");
         let numbers = |name: &str| (name == "b").then(|| "−2.5".to_owned());
         assert_eq!(expression.text(&numbers), "a − (−2.5)·c");
     }
 
     #[test]
     fn the_same_tree_prints_as_latex_and_mathml() {
-        let expression = symbol("μ") * symbol("N_f") / (number(1.0) + symbol("h"));
+        let expression = tree("μ*N_f/(1 + h)");
         assert_eq!(
             expression.latex(&|_| None),
             "\\frac{\\mu  \\cdot N_{\\mathrm{f}}}{1 + h}"

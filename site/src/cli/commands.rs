@@ -16,7 +16,8 @@ use std::path::Path;
 pub(super) fn run(command: Command) -> Result<(), Failure> {
     match command {
         Command::Serve { port } => serve_site(port),
-        Command::Build { out } => build_site(&out),
+        Command::Build { trunk: true, .. } => build_for_trunk(),
+        Command::Build { out, .. } => build_site(&out),
         Command::Answer { question, format } => print_answer(&question, format),
         Command::Figure {
             question,
@@ -56,6 +57,17 @@ fn build_site(out: &Path) -> Result<(), Failure> {
     let root = toolchain::workspace_root().map_err(Failure::machine)?;
     let report = site::build(&root, out, &mut say).map_err(Failure::machine)?;
     print(&report.summary())
+}
+
+/// The site in Trunk's staging folder; every page carries the live-reload script that Trunk put into its
+/// own page.
+fn build_for_trunk() -> Result<(), Failure> {
+    let out = std::env::var_os("TRUNK_STAGING_DIR")
+        .map(std::path::PathBuf::from)
+        .ok_or_else(|| Failure::Input("--trunk works only when Trunk calls it".into()))?;
+    let own_page = std::fs::read_to_string(out.join("index.html")).unwrap_or_default();
+    build_site(&out)?;
+    site::add_scripts(&out, &own_page).map_err(Failure::machine)
 }
 
 fn serve_site(port: Option<u16>) -> Result<(), Failure> {

@@ -36,6 +36,9 @@ enum Command {
         /// Folder for the site
         #[arg(long, default_value = "target/site")]
         out: PathBuf,
+        /// Build into Trunk's staging folder and keep its live-reload script (called by Trunk.toml)
+        #[arg(long, hide = true)]
+        trunk: bool,
     },
     /// Print the numbers of a topic with their working
     #[command(

@@ -200,7 +200,8 @@ fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
     }
     let view: Option<String> = attributes.get("view").ok();
     let picture = picture(context, &report.scenario, view.as_deref().unwrap_or(""))?;
-    Ok(format!("{opening}>{picture}</{}>", topic.tag()))
+    // The opening tag stands alone on its line: so Markdown takes the element as a block.
+    Ok(format!("{opening}>\n{picture}\n</{}>", topic.tag()))
 }
 
 /// Published checks as a table: what the source says, what the core says.

@@ -88,17 +88,17 @@ fn every_topic_is_tried() {
 
 #[test]
 fn load_transfer_answers_or_refuses() {
-    for_topic("load_transfer", 3000);
+    for_topic("load_transfer", 1000);
 }
 
 #[test]
 fn traction_answers_or_refuses() {
-    for_topic("traction", 3000);
+    for_topic("traction", 1000);
 }
 
 #[test]
 fn turn_in_place_answers_or_refuses() {
-    for_topic("turn_in_place", 3000);
+    for_topic("turn_in_place", 1000);
 }
 
 proptest! {

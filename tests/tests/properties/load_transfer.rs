@@ -39,7 +39,7 @@ fn balances(scenario: &Scenario) {
 }
 
 proptest! {
-    #![proptest_config(config(4000))]
+    #![proptest_config(config(1500))]
 
     #[test]
     fn forces_and_moments_balance(

@@ -34,7 +34,7 @@ fn is_angle(unit: &str) -> bool {
 }
 
 proptest! {
-    #![proptest_config(config(1000))]
+    #![proptest_config(config(500))]
 
     #[test]
     fn a_quantity_in_any_unit_is_a_factor_times_its_number(

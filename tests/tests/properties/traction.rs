@@ -109,7 +109,7 @@ fn holds(scenario: &Scenario) {
 }
 
 proptest! {
-    #![proptest_config(config(3000))]
+    #![proptest_config(config(800))]
 
     #[test]
     fn usual_limits_balance_and_are_limited_by_what_is_said(

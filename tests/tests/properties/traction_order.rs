@@ -37,7 +37,7 @@ fn not_worse(better: Option<Limit>, worse: Option<Limit>, case: &str) {
 }
 
 proptest! {
-    #![proptest_config(config(2000))]
+    #![proptest_config(config(500))]
 
     #[test]
     fn ideal_all_wheel_drive_is_never_worse_than_one_axle(

@@ -75,7 +75,7 @@ fn balances(scenario: &Scenario, relative: f64) {
 }
 
 proptest! {
-    #![proptest_config(config(2000))]
+    #![proptest_config(config(500))]
 
     #[test]
     fn usual_turns_balance(scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)) {
@@ -107,11 +107,7 @@ proptest! {
     ) {
         let friction = scenario.number("surface.friction_sliding").unwrap() * factor;
         let other = with(&scenario, "surface.friction_sliding", friction);
-        // The floor of the load-sensitive friction is not in proportion to anything.
-        let floor = |s: &Scenario| turn_of(s).is_some_and(|(q, _)| q.front.friction <= 0.01 || q.rear.friction <= 0.01);
-        if !floor(&scenario) && !floor(&other) {
-            scales(&scenario, &other, factor);
-        }
+        scales(&scenario, &other, factor);
     }
 
     /// A car seen from its other end turns the same way.
@@ -167,7 +163,7 @@ proptest! {
                     let left_sq = grip(driven).powi(2) - grip(other).powi(2);
                     let turns = 0.5 * driven.track_m * left_sq.max(0.0).sqrt();
                     let clear = (turns - holds).abs() > 1e-6 * holds;
-                    let can = answer.verdict != Verdict::OtherAxleHolds;
+                    let can = !matches!(answer.verdict, Verdict::OtherAxleHolds | Verdict::PairHoldsItself);
                     let case = format!("{layout:?}: {answer:?}, {}", show(&scenario));
                     prop_assert!(!clear || can == (turns > holds), "{}", case);
                     prop_assert!(!can || drives > holds, "{}", case);

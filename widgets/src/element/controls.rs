@@ -1,23 +1,21 @@
 //! The inputs that the reader may move: a slider, a number with its unit and a reset for each
 //! quantity, a list for each choice.
 
-use super::erase::{flag, on, part, target, text};
+use super::erase::{tag, target};
 use super::model::Model;
+use crate::figure::svg::push_escaped;
 use axlewright_core::format;
 use axlewright_core::input::{self, Input, Kind};
 use axlewright_core::units::{self, Dimension, System};
 use axlewright_core::words;
 use leptos::prelude::*;
-use web_sys::{Event, HtmlInputElement, HtmlSelectElement, MouseEvent};
+use web_sys::{HtmlInputElement, HtmlSelectElement};
 
 /// All controls of an element. They are made anew only when the page changes which there are.
 pub(super) fn controls(model: Model) -> AnyView {
-    let wanted = Memo::new(move |_| {
-        model.read(|state| (state.control_paths(model.visual), state.system == System::Us))
-    });
-    let all = part(move || {
-        let (paths, us) = wanted.get();
-        let system = if us { System::Us } else { System::Si };
+    let all = move || {
+        model.arrangement.get();
+        let (paths, system) = model.peek(|s| (s.control_paths(model.visual), s.system));
         let mut views: Vec<AnyView> = paths
             .into_iter()
             .filter_map(input::find)
@@ -27,14 +25,19 @@ pub(super) fn controls(model: Model) -> AnyView {
             views.push(reset_all(model));
         }
         views
-    });
-    view! { <div class="controls" part="controls">{all}</div> }.into_any()
+    };
+    tag("div", "controls")
+        .fixed("part", "controls")
+        .part(all)
+        .view()
 }
 
 fn reset_all(model: Model) -> AnyView {
-    let label = text(move || model.read(|s| words::get(s.lang, "ui.reset_all").into()));
-    let reset = on(move |_: MouseEvent| model.reset(None));
-    view! { <button type="button" class="reset-all" on:click=reset>{label}</button> }.into_any()
+    tag("button", "reset-all")
+        .fixed("type", "button")
+        .on("click", move |_| model.reset(None))
+        .says(move || model.read(|s| words::get(s.lang, "ui.reset_all").into()))
+        .view()
 }
 
 fn control(model: Model, input: &'static Input, system: System) -> AnyView {
@@ -77,7 +80,9 @@ impl Scale {
 
     fn number(&self, model: Model) -> Option<f64> {
         let path = self.input.path;
-        model.read(|state| state.number(path)).map(|value| self.people(value))
+        model
+            .read(|state| state.number(path))
+            .map(|value| self.people(value))
     }
 
     fn text(&self, value: Option<f64>) -> String {
@@ -110,68 +115,89 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
     };
     scale.decimals = decimals(step);
     let plain = |value: f64| format::plain(scale.people(value));
-    let shown = text(move || scale.text(scale.number(model)));
-    let position = text(move || scale.number(model).map_or_else(String::new, format::plain));
-    let label = text(move || model.read(|s| words::get(s.lang, &input.label_key()).into()));
-    let help = text(move || model.read(|s| words::get(s.lang, &input.help_key()).into()));
-    let reset_label = text(move || {
-        let name = label.get();
+    let shown = move || scale.text(scale.number(model));
+    let name = move || model.read(|s| words::get(s.lang, &input.label_key()).to_owned());
+    let reset_name = move || {
+        let name = name();
         model.read(|s| words::fill(s.lang, "ui.reset", &[&name]))
-    });
-    let refused = flag(move || {
-        model.read(|s| s.problem.as_ref().is_some_and(|p| p.field() == input.path))
-    });
-    let invalid = text(move || if refused.get() { "true".into() } else { "false".into() });
-    let slide = on(move |event: Event| {
+    };
+    let refused =
+        move || model.read(|s| s.problem.as_ref().is_some_and(|p| p.field() == input.path));
+    let take = move |field: &HtmlInputElement| {
+        model.change(input.path, &with_unit(&field.value(), scale.unit));
+    };
+    let slide = move |event| {
         if let Some(field) = target::<HtmlInputElement>(&event) {
-            model.change(input.path, &with_unit(&field.value(), scale.unit));
+            take(&field);
         }
-    });
-    let commit = on(move |event: Event| {
+    };
+    let commit = move |event| {
         if let Some(field) = target::<HtmlInputElement>(&event) {
-            model.change(input.path, &with_unit(&field.value(), scale.unit));
+            take(&field);
             // An accepted value is shown in its own form even when it is the same as before.
             if model.peek(|s| s.problem.is_none()) {
-                let now = model.peek(|s| s.number(input.path)).map(|value| scale.people(value));
+                let now = model
+                    .peek(|s| s.number(input.path))
+                    .map(|value| scale.people(value));
                 field.set_value(&scale.text(now));
             }
         }
-    });
-    let reset = on(move |_: MouseEvent| model.reset(Some(input.path)));
-    let name = input.attribute();
-    view! {
-        <div class="control" class:refused=refused>
-            <label for=format!("{name}-slider") title=help>
-                {label} " " <i>{symbol(input.symbol)}</i>
-            </label>
-            <input
-                type="range"
-                id=format!("{name}-slider")
-                min=plain(usual.0)
-                max=plain(usual.1)
-                step=format::plain(step)
-                prop:value=position
-                aria-valuetext=shown
-                on:input=slide
-            />
-            <input
-                type="text"
-                inputmode="decimal"
-                autocomplete="off"
-                class="number"
-                id=format!("{name}-number")
-                aria-label=label
-                aria-invalid=invalid
-                aria-describedby="problem"
-                prop:value=shown
-                on:change=commit
-            />
-            <button type="button" class="reset" title=reset_label aria-label=reset_label on:click=reset>
-                "↺"
-            </button>
-        </div>
-    }
-    .into_any()
+    };
+    let attribute = input.attribute();
+    let slider = format!("{attribute}-slider");
+    // The range comes before the value, which the browser would otherwise force into 0 to 100.
+    let range = tag("input", "")
+        .fixed("type", "range")
+        .fixed("id", &slider)
+        .fixed("min", &plain(usual.0))
+        .fixed("max", &plain(usual.1))
+        .fixed("step", &format::plain(step))
+        .value(move || scale.number(model).map_or_else(String::new, format::plain))
+        .live("aria-valuetext", shown)
+        .on("input", slide);
+    let number = tag("input", "number")
+        .fixed("type", "text")
+        .fixed("inputmode", "decimal")
+        .fixed("autocomplete", "off")
+        .fixed("id", &format!("{attribute}-number"))
+        .live("aria-label", name)
+        .live("aria-invalid", move || {
+            if refused() {
+                "true".into()
+            } else {
+                "false".into()
+            }
+        })
+        .fixed("aria-describedby", "problem")
+        .value(shown)
+        .on("change", commit);
+    let reset = tag("button", "reset")
+        .fixed("type", "button")
+        .live("title", reset_name)
+        .live("aria-label", reset_name)
+        .on("click", move |_| model.reset(Some(input.path)))
+        .word("↺");
+    let label = tag("label", "")
+        .fixed("for", &slider)
+        .live("title", move || {
+            model.read(|s| words::get(s.lang, &input.help_key()).into())
+        })
+        .with(tag("span", "").says(name).view())
+        .word(" ")
+        .with(symbol(input.symbol));
+    let class = move || {
+        if refused() {
+            "control refused".into()
+        } else {
+            "control".into()
+        }
+    };
+    [label, range, number, reset]
+        .into_iter()
+        .fold(tag("div", "").live("class", class), |row, part| {
+            row.with(part.view())
+        })
+        .view()
 }
 
 /// What was typed, with the unit that the field shows where none was typed.
@@ -180,60 +206,72 @@ fn with_unit(typed: &str, unit: &str) -> String {
         .trim()
         .bytes()
         .all(|byte| byte.is_ascii_digit() || matches!(byte, b'.' | b'-' | b'+'));
-    if bare { format!("{typed} {unit}") } else { typed.into() }
+    if bare {
+        format!("{typed} {unit}")
+    } else {
+        typed.into()
+    }
 }
 
 /// A symbol with its subscript.
 fn symbol(name: &'static str) -> AnyView {
     let (base, below) = name.split_once('_').unwrap_or((name, ""));
-    view! { {base} <sub>{below}</sub> }.into_any()
+    let below = tag("sub", "").word(below).view();
+    tag("i", "").word(base).with(below).view()
 }
 
 fn choice(model: Model, input: &'static Input, options: &'static [&'static str]) -> AnyView {
-    let name = input.attribute();
     let path = input.path;
-    let label = text(move || model.read(|s| words::get(s.lang, &input.label_key()).into()));
-    let now = move || {
-        model.read(|s| s.report.as_ref().and_then(|r| r.scenario.word(path)).unwrap_or(""))
+    // The empty choice says what holds when nothing is chosen; a chosen vehicle cannot be unchosen.
+    let (none, prefix) = match path {
+        "vehicle.base" => ("ui.own_vehicle", "vehicle."),
+        "surface.kind" => ("ui.own_tyres", "surface."),
+        _ => ("", ""),
     };
-    let value = text(move || now().into());
-    let pick = on(move |event: Event| {
+    let listed = move || {
+        model.read(|s| {
+            let now = s
+                .report
+                .as_ref()
+                .and_then(|r| r.scenario.word(path))
+                .unwrap_or("");
+            let mut html = String::new();
+            if !none.is_empty() && (path != "vehicle.base" || now.is_empty()) {
+                push_option(&mut html, "", words::get(s.lang, none), now.is_empty());
+            }
+            for word in options {
+                let label = match prefix {
+                    "" => None,
+                    _ => words::find(s.lang, &format!("{prefix}{word}")),
+                };
+                push_option(&mut html, word, label.unwrap_or(word), now == *word);
+            }
+            html
+        })
+    };
+    let pick = move |event| {
         if let Some(list) = target::<HtmlSelectElement>(&event) {
             model.change(path, &list.value());
         }
-    });
-    // The empty choice says what holds when nothing is chosen; a chosen vehicle cannot be unchosen.
-    let none = match path {
-        "vehicle.base" => "ui.own_vehicle",
-        "surface.kind" => "ui.own_tyres",
-        _ => "",
     };
-    let listed = part(move || {
-        let now = now();
-        let mut views = Vec::new();
-        if !none.is_empty() && (path != "vehicle.base" || now.is_empty()) {
-            views.push(option(model, "", none.into(), now.is_empty()));
-        }
-        for word in options {
-            let key = match path {
-                "vehicle.base" => format!("vehicle.{word}"),
-                "surface.kind" => format!("surface.{word}"),
-                _ => String::new(),
-            };
-            views.push(option(model, word, key, now == *word));
-        }
-        views
-    });
-    view! {
-        <div class="control choice">
-            <label for=format!("{name}-list")>{label}</label>
-            <select id=format!("{name}-list") prop:value=value on:change=pick>{listed}</select>
-        </div>
-    }
-    .into_any()
+    let id = format!("{}-list", input.attribute());
+    let label = tag("label", "")
+        .fixed("for", &id)
+        .says(move || model.read(|s| words::get(s.lang, &input.label_key()).into()));
+    let list = tag("select", "")
+        .fixed("id", &id)
+        .html(listed)
+        .on("change", pick);
+    tag("div", "control choice")
+        .with(label.view())
+        .with(list.view())
+        .view()
 }
 
-fn option(model: Model, word: &'static str, key: String, chosen: bool) -> AnyView {
-    let label = model.read(|s| words::find(s.lang, &key).unwrap_or(word));
-    view! { <option value=word selected=chosen>{label}</option> }.into_any()
+fn push_option(html: &mut String, word: &str, label: &str, chosen: bool) {
+    html.push_str("<option value=\"");
+    html.push_str(word);
+    html.push_str(if chosen { "\" selected>" } else { "\">" });
+    push_escaped(html, label);
+    html.push_str("</option>");
 }

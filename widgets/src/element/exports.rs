@@ -1,10 +1,11 @@
 //! What the script may call.
 
 use super::controls::controls;
-use super::erase::{flag, follow, text};
-use super::model::{Model, to_js};
+use super::erase::{Place, follow, tag};
+use super::model::Model;
 use super::picture::{chart, figure};
 use super::readouts::readouts;
+use super::values::{to_js, tree_of};
 use crate::figure::Theme;
 use crate::figure_file::figure_file;
 use crate::table::csv;
@@ -12,7 +13,6 @@ use crate::visual::{Look, Visual};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree, schema, topic};
 use js_sys::{Array, Function, Object, Reflect};
-use leptos::html::P;
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -36,14 +36,6 @@ fn error_of(problem: &Problem) -> JsValue {
     set("value", problem.value());
     set("allowed", &problem.allowed(lang));
     error.into()
-}
-
-fn tree_of(value: &JsValue) -> Tree {
-    if let Some(text) = value.as_string() {
-        let parsed = js_sys::JSON::parse(&text).unwrap_or(JsValue::NULL);
-        return serde_wasm_bindgen::from_value(parsed).unwrap_or(Tree::Null);
-    }
-    serde_wasm_bindgen::from_value(value.clone()).unwrap_or(Tree::Null)
 }
 
 fn apply(model: Model, name: &str, value: &JsValue) {
@@ -123,47 +115,65 @@ fn begin(model: Model, settings: &Object) {
 }
 
 fn element(model: Model) -> AnyView {
-    let problem = text(move || {
+    let problem = move || {
         model.read(|s| match &s.problem {
             Some(p) => p.sentence(s.lang) + " " + words::get(s.lang, "ui.stale"),
             None => String::new(),
         })
-    });
-    let stale = flag(move || model.read(|s| s.problem.is_some()));
-    let caution_word = text(move || model.read(|s| words::get(s.lang, "figure.caution").into()));
-    let caution = text(move || {
+    };
+    let caution = move || {
         let key = format!("caution.{}", model.visual.topic.name);
         model.read(|s| words::get(s.lang, &key).into())
-    });
-    let said = NodeRef::<P>::new();
+    };
+    let caution_word =
+        tag("strong", "").says(move || model.read(|s| words::get(s.lang, "figure.caution").into()));
+    let said = Place::new();
     speak_when_still(model, said);
-    view! {
-        <div class="axle" class:stale=stale>
-            {figure(model)}
-            {controls(model)}
-            <p class="problem" id="problem" role="alert">{problem}</p>
-            {readouts(model)}
-            {chart(model)}
-            <p class="caution" part="caution"><strong>{caution_word}</strong> " " {caution}</p>
-            <p class="unseen" aria-live="polite" node_ref=said></p>
-        </div>
-    }
-    .into_any()
+    let class = move || {
+        if model.read(|s| s.problem.is_some()) {
+            "axle stale".into()
+        } else {
+            "axle".into()
+        }
+    };
+    let refusal = tag("p", "problem")
+        .fixed("id", "problem")
+        .fixed("role", "alert")
+        .says(problem);
+    let caution = tag("p", "caution")
+        .fixed("part", "caution")
+        .with(caution_word.view())
+        .word(" ")
+        .with(tag("span", "").says(caution).view());
+    tag("div", "")
+        .live("class", class)
+        .with(figure(model))
+        .with(controls(model))
+        .with(refusal.view())
+        .with(readouts(model))
+        .with(chart(model))
+        .with(caution.view())
+        .with(
+            tag("p", "unseen")
+                .fixed("aria-live", "polite")
+                .at(said)
+                .view(),
+        )
+        .view()
 }
 
 /// Speaks the headline once the reader pauses, so that a moving slider does not talk without end.
-fn speak_when_still(model: Model, said: NodeRef<P>) {
-    let spoken = StoredValue::new(None::<String>);
-    let timer = StoredValue::new(None::<TimeoutHandle>);
+fn speak_when_still(model: Model, said: Place) {
+    let mut spoken: Option<String> = None;
+    let mut timer: Option<TimeoutHandle> = None;
     follow(move || {
         let title = model.read(|s| s.title.clone());
-        let before = spoken.get_value();
-        spoken.set_value(Some(title.clone()));
+        let before = spoken.replace(title.clone());
         // What an element says first is on the page already.
         if before.is_none() || before.as_ref() == Some(&title) {
             return;
         }
-        if let Some(waiting) = timer.get_value() {
+        if let Some(waiting) = timer {
             waiting.clear();
         }
         let speak = move || {
@@ -172,7 +182,7 @@ fn speak_when_still(model: Model, said: NodeRef<P>) {
             }
         };
         let pause = std::time::Duration::from_millis(700);
-        timer.set_value(set_timeout_with_handle(speak, pause).ok());
+        timer = set_timeout_with_handle(speak, pause).ok();
     });
 }
 
@@ -192,7 +202,11 @@ impl Handle {
     /// The last good answer with its working as a plain object; null before the first.
     #[must_use]
     pub fn answer(&self) -> JsValue {
-        self.model.peek(|s| s.report.as_ref().map_or(JsValue::NULL, |r| to_js(&r.to_tree())))
+        self.model.peek(|s| {
+            s.report
+                .as_ref()
+                .map_or(JsValue::NULL, |r| to_js(&r.to_tree()))
+        })
     }
 
     /// The figure as a file: SVG text, the same bytes that the program writes for the scenario.

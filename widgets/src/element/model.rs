@@ -1,6 +1,7 @@
 //! Changes of an element's state, and what the page is told of them.
 
 use super::state::{Show, State};
+use super::values::to_js;
 use crate::visual::{View, Visual};
 use axlewright_core::topic::Report;
 use axlewright_core::units::System;
@@ -8,7 +9,6 @@ use axlewright_core::words::Lang;
 use axlewright_core::{Problem, Scenario, Tree};
 use js_sys::Function;
 use leptos::prelude::*;
-use serde::Serialize;
 use wasm_bindgen::JsValue;
 
 /// One element. Copies share the same state.
@@ -16,13 +16,9 @@ use wasm_bindgen::JsValue;
 pub(super) struct Model {
     pub(super) visual: &'static Visual,
     pub(super) state: RwSignal<State>,
+    /// Stirs when there are other controls, or the same in other units.
+    pub(super) arrangement: RwSignal<u32>,
     emit: StoredValue<Function, LocalStorage>,
-}
-
-/// Plain objects and arrays, as `JSON.stringify` and the page's code expect them.
-pub(super) fn to_js(tree: &Tree) -> JsValue {
-    tree.serialize(&serde_wasm_bindgen::Serializer::json_compatible())
-        .unwrap_or(JsValue::NULL)
 }
 
 impl Model {
@@ -30,6 +26,7 @@ impl Model {
         Self {
             visual,
             state: RwSignal::new(State::new(visual)),
+            arrangement: RwSignal::new(0),
             emit: StoredValue::new_local(emit),
         }
     }
@@ -65,8 +62,13 @@ impl Model {
     pub(super) fn set_attribute(&self, name: &str, text: Option<&str>) -> Result<(), Problem> {
         match name {
             "units" => {
-                let system = if text == Some("us") { System::Us } else { System::Si };
+                let system = if text == Some("us") {
+                    System::Us
+                } else {
+                    System::Si
+                };
                 self.restyle(&|state| state.system = system);
+                self.rearrange();
             }
             "lang" => {
                 let lang = Lang::from_tag(text.unwrap_or("en"));
@@ -85,6 +87,7 @@ impl Model {
             "controls" => {
                 let names = text.map(|text| text.split(' ').map(str::to_owned).collect());
                 self.state.update(|state| state.controls = names);
+                self.rearrange();
             }
             _ => {
                 if let Some(input) = self.visual.topic.input_of_attribute(name) {
@@ -103,6 +106,11 @@ impl Model {
             }
         }
         Ok(())
+    }
+
+    fn rearrange(&self) {
+        self.arrangement
+            .set(self.arrangement.get_untracked().wrapping_add(1));
     }
 
     fn put(&self, author: Scenario, current: Scenario) {
@@ -142,7 +150,7 @@ impl Model {
     }
 
     fn accept(&self, report: Report, current: Option<Scenario>) {
-        let answer = report.to_tree();
+        let answer = report.numbers_tree();
         let visual = self.visual;
         self.state.update(|state| {
             if let Some(current) = current {
@@ -169,7 +177,8 @@ impl Model {
 
     /// The reader changes an input. A refused change leaves what is shown as it is.
     pub(super) fn change(&self, path: &'static str, text: &str) {
-        let mut next = self.peek(|state| state.current.clone());
+        // From what is shown: the example's vehicle may be there without having been given.
+        let mut next = self.scenario();
         if text.is_empty() {
             next.unset(path);
         } else if let Err(problem) = next.set(path, text) {

@@ -1,34 +1,43 @@
 //! The figure as inline SVG and the chart on a canvas, both redrawn when the answer, the width, the
 //! theme or the device-pixel ratio changes.
 
-use super::erase::{flag, follow, on, text};
+use super::canvas::Canvas;
+use super::erase::{Place, at_end, follow, tag};
 use super::model::Model;
 use crate::figure::palette::{Palette, rgb};
 use crate::figure::{Theme, draw_chart};
 use crate::visual::View;
 use axlewright_core::words;
-use leptos::html::{Canvas, Div};
 use leptos::prelude::*;
-use plotters_canvas::CanvasBackend;
 use wasm_bindgen::prelude::*;
-use web_sys::{CssStyleDeclaration, HtmlCanvasElement, MediaQueryList, MouseEvent, ResizeObserver};
+use web_sys::{CssStyleDeclaration, EventTarget, HtmlCanvasElement, ResizeObserver};
 
 /// The figure, with a choice of view where the topic has more than one.
 pub(super) fn figure(model: Model) -> AnyView {
-    let place = NodeRef::<Div>::new();
+    let place = Place::new();
     watch_width(model, place);
-    let svg = text(move || {
-        model.read(|s| if s.show.figure { s.svg.clone() } else { String::new() })
-    });
-    view! {
-        {views(model)}
-        <div class="figure" part="figure" node_ref=place inner_html=svg></div>
+    let svg = move || {
+        model.read(|s| {
+            if s.show.figure {
+                s.svg.clone()
+            } else {
+                String::new()
+            }
+        })
+    };
+    let figure = tag("div", "figure")
+        .fixed("part", "figure")
+        .at(place)
+        .html(svg)
+        .view();
+    match views(model) {
+        Some(views) => vec![views, figure].into_any(),
+        None => figure,
     }
-    .into_any()
 }
 
 /// Buttons that choose the view; none where the topic has only one besides its chart.
-fn views(model: Model) -> Vec<AnyView> {
+fn views(model: Model) -> Option<AnyView> {
     let choices: Vec<View> = model
         .visual
         .views
@@ -37,26 +46,41 @@ fn views(model: Model) -> Vec<AnyView> {
         .filter(|view| *view != View::Chart)
         .collect();
     if choices.len() < 2 {
-        return Vec::new();
+        return None;
     }
-    let label = text(move || model.read(|s| words::get(s.lang, "ui.view").into()));
-    let buttons: Vec<AnyView> = choices.into_iter().map(|view| view_button(model, view)).collect();
-    vec![view! { <div class="views" role="group" aria-label=label>{buttons}</div> }.into_any()]
+    let group = tag("div", "views")
+        .fixed("role", "group")
+        .live("aria-label", move || {
+            model.read(|s| words::get(s.lang, "ui.view").into())
+        });
+    let buttons = choices.into_iter().map(|view| view_button(model, view));
+    Some(
+        buttons
+            .fold(group, |group, button| group.with(button))
+            .view(),
+    )
 }
 
 fn view_button(model: Model, view: View) -> AnyView {
     let key = format!("ui.view.{}", view.word());
-    let label = text(move || model.read(|s| words::get(s.lang, &key).into()));
-    let pressed = text(move || {
+    let pressed = move || {
         let chosen = model.read(|s| s.view == view && s.show.figure);
-        if chosen { "true".into() } else { "false".into() }
-    });
-    let choose = on(move |_: MouseEvent| model.restyle(&|state| state.view = view));
-    view! { <button type="button" aria-pressed=pressed on:click=choose>{label}</button> }.into_any()
+        if chosen {
+            "true".into()
+        } else {
+            "false".into()
+        }
+    };
+    tag("button", "")
+        .fixed("type", "button")
+        .live("aria-pressed", pressed)
+        .on("click", move |_| model.restyle(&|state| state.view = view))
+        .says(move || model.read(|s| words::get(s.lang, &key).into()))
+        .view()
 }
 
 /// Keeps the model's width that of a place on the page.
-fn watch_width(model: Model, place: NodeRef<Div>) {
+fn watch_width(model: Model, place: Place) {
     follow(move || {
         let Some(div) = place.get() else { return };
         let measured = div.clone();
@@ -71,40 +95,48 @@ fn watch_width(model: Model, place: NodeRef<Div>) {
             return;
         };
         observer.observe(&div);
-        let kept = StoredValue::new_local(Some((observer, measure)));
-        on_cleanup(move || {
-            if let Some((observer, _)) = kept.try_update_value(Option::take).flatten() {
-                observer.disconnect();
-            }
+        at_end(move || {
+            observer.disconnect();
+            drop(measure);
         });
     });
 }
 
 /// The chart.
 pub(super) fn chart(model: Model) -> AnyView {
-    let canvas = NodeRef::<Canvas>::new();
+    let place = Place::new();
     let stirred = repaint_signal();
     follow(move || {
         stirred.get();
-        let Some(canvas) = canvas.get() else { return };
+        let Some(div) = place.get() else { return };
+        div.set_hidden(model.read(|s| !s.show.chart));
+        let canvas = div.first_element_child();
+        let Some(canvas) = canvas.and_then(|c| c.dyn_into::<HtmlCanvasElement>().ok()) else {
+            return;
+        };
         model.read(|state| {
             if let (Some(chart), true) = (&state.chart, state.show.chart) {
                 paint(&canvas, chart);
             }
         });
     });
-    let description = text(move || {
+    let description = move || {
         model.read(|s| {
-            s.chart.as_ref().map_or_else(String::new, |c| c.title.clone() + ". " + &c.description)
+            s.chart
+                .as_ref()
+                .map_or_else(String::new, |c| c.title.clone() + ". " + &c.description)
         })
-    });
-    let hidden = flag(move || model.read(|s| !s.show.chart));
-    view! {
-        <div class="chart" part="chart" hidden=hidden>
-            <canvas node_ref=canvas dir="ltr" role="img" aria-label=description></canvas>
-        </div>
-    }
-    .into_any()
+    };
+    let canvas = tag("canvas", "")
+        .fixed("dir", "ltr")
+        .fixed("role", "img")
+        .live("aria-label", description)
+        .view();
+    tag("div", "chart")
+        .fixed("part", "chart")
+        .at(place)
+        .with(canvas)
+        .view()
 }
 
 /// A signal that stirs when the colours of the page or the device-pixel ratio may have changed.
@@ -115,29 +147,26 @@ fn repaint_signal() -> RwSignal<u32> {
             stirred.set(count.wrapping_add(1));
         }
     };
-    let resized = window_event_listener(leptos::ev::resize, move |_| stir());
-    on_cleanup(move || resized.remove());
     let changed = Closure::<dyn FnMut()>::new(stir);
-    let lists: Vec<MediaQueryList> = [
+    let mut watched: Vec<(EventTarget, &str)> = vec![(window().into(), "resize")];
+    for query in [
         "(prefers-color-scheme: dark)",
         "(forced-colors: active)",
         "print",
-    ]
-    .iter()
-    .filter_map(|query| window().match_media(query).ok().flatten())
-    .collect();
-    for list in &lists {
-        let listener: &js_sys::Function = changed.as_ref().unchecked_ref();
-        let _ = list.add_event_listener_with_callback("change", listener);
+    ] {
+        if let Ok(Some(list)) = window().match_media(query) {
+            watched.push((list.into(), "change"));
+        }
     }
-    let kept = StoredValue::new_local((lists, changed));
-    on_cleanup(move || {
-        kept.with_value(|(lists, changed)| {
-            for list in lists {
-                let listener: &js_sys::Function = changed.as_ref().unchecked_ref();
-                let _ = list.remove_event_listener_with_callback("change", listener);
-            }
-        });
+    for (place, event) in &watched {
+        let listener: &js_sys::Function = changed.as_ref().unchecked_ref();
+        let _ = place.add_event_listener_with_callback(event, listener);
+    }
+    at_end(move || {
+        for (place, event) in &watched {
+            let listener: &js_sys::Function = changed.as_ref().unchecked_ref();
+            let _ = place.remove_event_listener_with_callback(event, listener);
+        }
     });
     stirred
 }
@@ -145,13 +174,12 @@ fn repaint_signal() -> RwSignal<u32> {
 /// Draws a chart so that its store is as fine as the screen, and never coarser than two to one.
 fn paint(canvas: &HtmlCanvasElement, chart: &crate::figure::Chart) {
     let scale = window().device_pixel_ratio().clamp(2.0, 4.0);
-    canvas.set_width((chart.width * scale) as u32);
-    canvas.set_height((chart.height * scale) as u32);
     let Ok(Some(style)) = window().get_computed_style(canvas) else {
         return;
     };
     let family = style.get_property_value("font-family").unwrap_or_default();
-    let Some(mut backend) = CanvasBackend::with_canvas_object(canvas.clone()) else {
+    let size = ((chart.width * scale) as u32, (chart.height * scale) as u32);
+    let Some(mut backend) = Canvas::new(canvas, size) else {
         return;
     };
     // A chart that cannot be drawn stays blank; its description is still there.
@@ -179,11 +207,14 @@ fn palette(style: &CssStyleDeclaration) -> Palette {
             palette.text[at] = text;
         }
     }
-    let forced = window().match_media("(forced-colors: active)").ok().flatten();
+    let forced = window()
+        .match_media("(forced-colors: active)")
+        .ok()
+        .flatten();
     if forced.is_some_and(|list| list.matches()) {
         let ink = computed_rgb(style, "color").unwrap_or((0, 0, 0));
-        for at in 0..names.len() {
-            if names[at] != "paper" {
+        for (at, name) in names.iter().enumerate() {
+            if *name != "paper" {
                 palette.stroke[at] = ink;
                 palette.text[at] = ink;
             }
@@ -200,6 +231,8 @@ fn palette(style: &CssStyleDeclaration) -> Palette {
 fn computed_rgb(style: &CssStyleDeclaration, property: &str) -> Option<(u8, u8, u8)> {
     let value = style.get_property_value(property).ok()?;
     let inside = value.strip_prefix("rgb(")?.strip_suffix(')')?;
-    let mut parts = inside.split(',').filter_map(|part| part.trim().parse().ok());
+    let mut parts = inside
+        .split(',')
+        .filter_map(|part| part.trim().parse().ok());
     Some((parts.next()?, parts.next()?, parts.next()?))
 }

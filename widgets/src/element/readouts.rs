@@ -1,17 +1,17 @@
 //! The results: each opens to its derivation, which follows the sliders while it is open.
 
-use super::erase::{on, part, target};
+use super::erase::{Tag, tag, target};
 use super::model::Model;
 use super::state::State;
 use super::working_html::working_html;
 use crate::table::{label_text, value_text};
 use axlewright_core::topic::{Reading, ReadingValue, Report};
 use leptos::prelude::*;
-use web_sys::{Element, Event};
+use web_sys::Element;
 
 /// All results of an element.
 pub(super) fn readouts(model: Model) -> AnyView {
-    let all = part(move || {
+    let all = move || {
         model.read(|state| match &state.report {
             Some(report) if state.show.readouts => report
                 .readings
@@ -21,8 +21,11 @@ pub(super) fn readouts(model: Model) -> AnyView {
                 .collect(),
             _ => Vec::new(),
         })
-    });
-    view! { <div class="readouts" part="readouts">{all}</div> }.into_any()
+    };
+    tag("div", "readouts")
+        .fixed("part", "readouts")
+        .part(all)
+        .view()
 }
 
 /// Headlines, and everything of the layout that the figure shows.
@@ -36,10 +39,7 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
     let value = value_text(report, reading, state.lang, state.system);
     let is_number = matches!(reading.value, ReadingValue::Number(_));
     if !is_number || !state.show.working {
-        return view! {
-            <div class="readout plain"><strong>{value}</strong> " " <span>{label}</span></div>
-        }
-        .into_any();
+        return said(tag("div", "readout plain"), &value, &label).view();
     }
     let path = reading.path.clone();
     let html = if state.opened.contains(&path) {
@@ -47,7 +47,7 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
     } else {
         String::new()
     };
-    let toggle = on(move |event: Event| {
+    let toggle = move |event| {
         let open = target::<Element>(&event).is_some_and(|details| details.has_attribute("open"));
         if model.peek(|state| state.opened.contains(&path)) != open {
             model.state.update(|state| {
@@ -57,12 +57,21 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
                 }
             });
         }
-    });
-    view! {
-        <details class="readout" on:toggle=toggle>
-            <summary><strong>{value}</strong> " " <span>{label}</span></summary>
-            <div class="derivation" part="working" inner_html=html></div>
-        </details>
-    }
-    .into_any()
+    };
+    let derivation = tag("div", "derivation")
+        .fixed("part", "working")
+        .html(move || html.clone());
+    tag("details", "readout")
+        .on("toggle", toggle)
+        .with(said(tag("summary", ""), &value, &label).view())
+        .with(derivation.view())
+        .view()
+}
+
+/// The value of a result, then what it is.
+fn said(around: Tag, value: &str, label: &str) -> Tag {
+    around
+        .with(tag("strong", "").word(value).view())
+        .word(" ")
+        .with(tag("span", "").word(label).view())
 }

@@ -1,6 +1,7 @@
 //! What an element shows: settings, scenario, last good answer, refusal, and the drawings made of
 //! them.
 
+use crate::figure::number::within;
 use crate::figure::{Chart, NARROW, SvgOptions, Theme, WIDE};
 use crate::visual::{Drawing, Look, View, Visual};
 use axlewright_core::topic::Report;
@@ -90,7 +91,7 @@ impl State {
         let Some(report) = &self.report else { return };
         // Text of 13 units must not fall below 11 px on screen; a wide element gets the full drawing.
         let look = Look {
-            width: self.width.max(NARROW).min(WIDE),
+            width: within(self.width, NARROW, WIDE),
             lang: self.lang,
             system: self.system,
             pinned: None,
@@ -114,7 +115,12 @@ impl State {
             None => visual.topic.controls.to_vec(),
             Some(names) => names
                 .iter()
-                .filter_map(|name| visual.topic.input_of_attribute(name).map(|input| input.path))
+                .filter_map(|name| {
+                    visual
+                        .topic
+                        .input_of_attribute(name)
+                        .map(|input| input.path)
+                })
                 .collect(),
         }
     }

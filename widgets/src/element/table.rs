@@ -30,7 +30,10 @@ pub fn element_table() -> Tree {
             let mut element = Tree::map();
             element.set("tag", Tree::text(visual.topic.tag()));
             element.set("topic", Tree::text(visual.topic.name));
-            let names = attributes(visual.topic).into_iter().map(Tree::Text).collect();
+            let names = attributes(visual.topic)
+                .into_iter()
+                .map(Tree::Text)
+                .collect();
             element.set("attributes", Tree::List(names));
             element
         })
@@ -69,7 +72,10 @@ mod tests {
         let english = table.get("words").and_then(|w| w.get("en"));
         for name in SENTENCES {
             let text = english.and_then(|w| w.get(name));
-            assert!(matches!(text, Some(Tree::Text(t)) if !t.is_empty()), "{name}");
+            assert!(
+                matches!(text, Some(Tree::Text(t)) if !t.is_empty()),
+                "{name}"
+            );
         }
     }
 }

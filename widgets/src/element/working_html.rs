@@ -9,7 +9,8 @@ use axlewright_core::working::Step;
 /// Every text comes from the catalogue or from the equation itself and is escaped.
 #[must_use]
 pub fn working_html(steps: &[&Step], lang: Lang) -> String {
-    let mut html = String::from("<ol class=\"working\">");
+    // A long equation scrolls sideways on a narrow screen; the keyboard must reach it.
+    let mut html = String::from("<ol class=\"working\" tabindex=\"0\">");
     let mut told = "";
     for step in steps {
         html.push_str("<li><p class=\"about\">");
@@ -39,7 +40,10 @@ mod tests {
         let topic = TOPICS[0];
         let report = topic.report(&topic.example().unwrap()).unwrap();
         let html = working_html(&report.derivation("rear_axle_load"), Lang::English);
-        assert_eq!(html.matches("<math").count(), html.matches("</math>").count());
+        assert_eq!(
+            html.matches("<math").count(),
+            html.matches("</math>").count()
+        );
         assert!(html.matches("<math").count() >= 2, "{html}");
         assert_eq!(html.matches("Jazar").count(), 1, "{html}");
     }

@@ -29,30 +29,94 @@ pub fn draw_chart<B: DrawingBackend>(
     font_family: &str,
     scale: f64,
 ) -> Result<(), DrawingErrorKind<B::ErrorType>> {
+    backend.ensure_prepared()?;
+    let mut surface = Keeping {
+        backend,
+        result: Ok(()),
+    };
+    draw(&mut surface, chart, palette, font_family, scale);
+    surface.result?;
+    backend.present()
+}
+
+/// A backend behind calls of fixed types, so that one copy of the drawing serves all backends. It
+/// keeps the first error and draws no more after it.
+trait Surface {
+    fn size(&self) -> (u32, u32);
+    fn draw_paper(&mut self, far: BackendCoord, pen: &Pen);
+    fn draw_line(&mut self, from: BackendCoord, to: BackendCoord, pen: &Pen);
+    fn draw_path(&mut self, path: Vec<BackendCoord>, pen: &Pen, fill: bool);
+    fn draw_circle(&mut self, centre: BackendCoord, radius: u32, pen: &Pen, fill: bool);
+    fn draw_text(&mut self, text: &str, style: &Lettering, place: BackendCoord);
+}
+
+struct Keeping<'a, B: DrawingBackend> {
+    backend: &'a mut B,
+    result: Result<(), DrawingErrorKind<B::ErrorType>>,
+}
+
+impl<B: DrawingBackend> Surface for Keeping<'_, B> {
+    fn size(&self) -> (u32, u32) {
+        self.backend.get_size()
+    }
+    fn draw_paper(&mut self, far: BackendCoord, pen: &Pen) {
+        if self.result.is_ok() {
+            self.result = self.backend.draw_rect((0, 0), far, pen, true);
+        }
+    }
+    fn draw_line(&mut self, from: BackendCoord, to: BackendCoord, pen: &Pen) {
+        if self.result.is_ok() {
+            self.result = self.backend.draw_line(from, to, pen);
+        }
+    }
+    fn draw_path(&mut self, path: Vec<BackendCoord>, pen: &Pen, fill: bool) {
+        if self.result.is_ok() {
+            self.result = if fill {
+                self.backend.fill_polygon(path, pen)
+            } else {
+                self.backend.draw_path(path, pen)
+            };
+        }
+    }
+    fn draw_circle(&mut self, centre: BackendCoord, radius: u32, pen: &Pen, fill: bool) {
+        if self.result.is_ok() {
+            self.result = self.backend.draw_circle(centre, radius, pen, fill);
+        }
+    }
+    fn draw_text(&mut self, text: &str, style: &Lettering, place: BackendCoord) {
+        if self.result.is_ok() {
+            self.result = self.backend.draw_text(text, style, place);
+        }
+    }
+}
+
+fn draw(
+    surface: &mut dyn Surface,
+    chart: &Chart,
+    palette: &Palette,
+    font_family: &str,
+    scale: f64,
+) {
     let layout = chart_layout(chart);
     let mut pencil = Pencil {
-        backend,
+        surface,
         palette,
         font_family,
         scale,
     };
-    pencil.backend.ensure_prepared()?;
-    pencil.paper()?;
-    pencil.grid(chart, &layout)?;
-    pencil.verticals(chart, &layout)?;
+    pencil.paper();
+    pencil.grid(chart, &layout);
+    pencil.verticals(chart, &layout);
     for (index, line) in chart.lines.iter().enumerate() {
-        pencil.line(line, index, &layout)?;
+        pencil.line(line, index, &layout);
     }
     for (line, (end, label)) in chart.lines.iter().zip(&layout.ends) {
-        pencil.end(line, *end, label)?;
+        pencil.end(line, *end, label);
     }
-    pencil.points(&chart.pinned, &layout, false)?;
-    pencil.points(&chart.present, &layout, true)?;
-    pencil.titles(&layout)?;
-    pencil.backend.present()
+    pencil.points(&chart.pinned, &layout, false);
+    pencil.points(&chart.present, &layout, true);
+    pencil.titles(&layout);
 }
-
-type Drawn<B> = Result<(), DrawingErrorKind<<B as DrawingBackend>::ErrorType>>;
 
 struct Pen {
     color: BackendColor,
@@ -112,14 +176,14 @@ impl BackendTextStyle for Lettering<'_> {
     }
 }
 
-struct Pencil<'a, B: DrawingBackend> {
-    backend: &'a mut B,
+struct Pencil<'a> {
+    surface: &'a mut dyn Surface,
     palette: &'a Palette,
     font_family: &'a str,
     scale: f64,
 }
 
-impl<B: DrawingBackend> Pencil<'_, B> {
+impl Pencil<'_> {
     fn pixel(&self, p: Point) -> BackendCoord {
         let round = |v: f64| within((v * self.scale).round(), -1e6, 1e6) as i32;
         (round(p.x), round(p.y))
@@ -135,32 +199,32 @@ impl<B: DrawingBackend> Pencil<'_, B> {
         }
     }
 
-    fn stroke(&mut self, points: &[Point], role: Role, width: f64) -> Drawn<B> {
+    fn stroke(&mut self, points: &[Point], role: Role, width: f64) {
         let pen = self.pen(role, width);
         let path: Vec<BackendCoord> = points.iter().map(|p| self.pixel(*p)).collect();
         if let [from, to] = path[..] {
             // A backend sets a single line on the pixel grid, a path it does not.
-            self.backend.draw_line(from, to, &pen)
+            self.surface.draw_line(from, to, &pen);
         } else {
-            self.backend.draw_path(path, &pen)
+            self.surface.draw_path(path, &pen, false);
         }
     }
 
-    fn fill(&mut self, points: &[Point], role: Role) -> Drawn<B> {
+    fn fill(&mut self, points: &[Point], role: Role) {
         let pen = self.pen(role, 1.0);
         let path: Vec<BackendCoord> = points.iter().map(|p| self.pixel(*p)).collect();
-        self.backend.fill_polygon(path, &pen)
+        self.surface.draw_path(path, &pen, true);
     }
 
-    fn circle(&mut self, p: Point, radius: f64, role: Role, stroke: Option<f64>) -> Drawn<B> {
+    fn circle(&mut self, p: Point, radius: f64, role: Role, stroke: Option<f64>) {
         let pen = self.pen(role, stroke.unwrap_or(1.0));
         let radius = (radius * self.scale).round().max(1.0) as u32;
         let centre = self.pixel(p);
-        self.backend
-            .draw_circle(centre, radius, &pen, stroke.is_none())
+        self.surface
+            .draw_circle(centre, radius, &pen, stroke.is_none());
     }
 
-    fn text(&mut self, placed: &Placed, role: Role, size: f64, bold: bool) -> Drawn<B> {
+    fn text(&mut self, placed: &Placed, role: Role, size: f64, bold: bool) {
         let style = Lettering {
             family: self.font_family,
             size: size * self.scale,
@@ -176,48 +240,46 @@ impl<B: DrawingBackend> Pencil<'_, B> {
             },
         };
         let place = self.pixel(placed.at);
-        self.backend.draw_text(&placed.text, &style, place)
+        self.surface.draw_text(&placed.text, &style, place);
     }
 
-    fn paper(&mut self) -> Drawn<B> {
-        let (width, height) = self.backend.get_size();
+    fn paper(&mut self) {
+        let (width, height) = self.surface.size();
         let pen = self.pen(Role::Paper, 1.0);
-        self.backend
-            .draw_rect((0, 0), (width as i32, height as i32), &pen, true)
+        self.surface.draw_paper((width as i32, height as i32), &pen);
     }
 
-    fn grid(&mut self, chart: &Chart, layout: &ChartLayout) -> Drawn<B> {
+    fn grid(&mut self, chart: &Chart, layout: &ChartLayout) {
         let plot = layout.plot;
         let (x_range, y_range) = (layout.x_range(), layout.y_range());
         for value in ticks(x_range.0, x_range.1, layout.x_step) {
             let x = layout.place(value, y_range.0).x;
-            self.stroke(&[at(x, plot.y0), at(x, plot.y1 + 4.0)], Role::Hair, 1.0)?;
+            self.stroke(&[at(x, plot.y0), at(x, plot.y1 + 4.0)], Role::Hair, 1.0);
             let text = tick_text(value, layout.x_step, chart.decimal_mark);
             let placed = Placed {
                 at: at(x, plot.y1 + 14.0),
                 anchor: Anchor::Middle,
                 text,
             };
-            self.text(&placed, Role::Soft, TEXT, false)?;
+            self.text(&placed, Role::Soft, TEXT, false);
         }
         for value in ticks(y_range.0, y_range.1, layout.y_step) {
             let y = layout.place(x_range.0, value).y;
             // The zero line is the one that is read against.
             let zero = value.abs() < layout.y_step * 1e-6;
             let role = if zero { Role::Fine } else { Role::Hair };
-            self.stroke(&[at(plot.x0 - 4.0, y), at(plot.x1, y)], role, 1.0)?;
+            self.stroke(&[at(plot.x0 - 4.0, y), at(plot.x1, y)], role, 1.0);
             let text = tick_text(value, layout.y_step, chart.decimal_mark);
             let placed = Placed {
                 at: at(plot.x0 - 8.0, y),
                 anchor: Anchor::End,
                 text,
             };
-            self.text(&placed, Role::Soft, TEXT, false)?;
+            self.text(&placed, Role::Soft, TEXT, false);
         }
-        Ok(())
     }
 
-    fn verticals(&mut self, chart: &Chart, layout: &ChartLayout) -> Drawn<B> {
+    fn verticals(&mut self, chart: &Chart, layout: &ChartLayout) {
         let plot = layout.plot;
         for (vertical, label) in chart.verticals.iter().zip(&layout.verticals) {
             let x = layout.place(vertical.x, 0.0).x;
@@ -226,16 +288,15 @@ impl<B: DrawingBackend> Pencil<'_, B> {
             }
             let top = label.at.y + 9.0;
             for dash in dashed(&[at(x, top), at(x, plot.y1)], &[5.0, 3.0]) {
-                self.stroke(&dash, Role::Soft, 1.2)?;
+                self.stroke(&dash, Role::Soft, 1.2);
             }
         }
         for label in &layout.verticals {
-            self.text(label, Role::Soft, TEXT, false)?;
+            self.text(label, Role::Soft, TEXT, false);
         }
-        Ok(())
     }
 
-    fn line(&mut self, line: &Line, index: usize, layout: &ChartLayout) -> Drawn<B> {
+    fn line(&mut self, line: &Line, index: usize, layout: &ChartLayout) {
         // The first marker of each line sits elsewhere, so that lines that run
         // together can still be told apart.
         let offset = 24.0 + 17.0 * (index % 4) as f64;
@@ -247,25 +308,24 @@ impl<B: DrawingBackend> Pencil<'_, B> {
                 Dash::DashDot => &[10.0, 4.0, 2.0, 4.0],
             };
             if pattern.is_empty() {
-                self.stroke(&run, line.role, 2.0)?;
+                self.stroke(&run, line.role, 2.0);
             } else {
                 for dash in dashed(&run, pattern) {
-                    self.stroke(&dash, line.role, 2.0)?;
+                    self.stroke(&dash, line.role, 2.0);
                 }
             }
             if line.marker != Marker::None {
                 for p in beads(&run, offset, 68.0) {
-                    self.marker(line.marker, p, line.role)?;
+                    self.marker(line.marker, p, line.role);
                 }
             }
         }
-        Ok(())
     }
 
-    fn marker(&mut self, marker: Marker, p: Point, role: Role) -> Drawn<B> {
+    fn marker(&mut self, marker: Marker, p: Point, role: Role) {
         let by = |dx: f64, dy: f64| p.plus(dx, dy);
         match marker {
-            Marker::None => Ok(()),
+            Marker::None => {}
             Marker::Circle => self.circle(p, 3.5, role, None),
             Marker::Square => self.fill(
                 &[by(-3.5, -3.5), by(3.5, -3.5), by(3.5, 3.5), by(-3.5, 3.5)],
@@ -280,22 +340,21 @@ impl<B: DrawingBackend> Pencil<'_, B> {
     }
 
     /// The label of a line, and a leader where it had to move away.
-    fn end(&mut self, line: &Line, end: Point, label: &[Placed]) -> Drawn<B> {
+    fn end(&mut self, line: &Line, end: Point, label: &[Placed]) {
         let (Some(first), Some(last)) = (label.first(), label.last()) else {
-            return Ok(());
+            return;
         };
         let middle = (first.at.y + last.at.y) / 2.0;
         let far = first.at.x - 3.0;
         if far - end.x > 16.0 || (middle - end.y).abs() > 3.0 {
-            self.stroke(&[end.plus(2.0, 0.0), at(far, middle)], line.role, 1.0)?;
+            self.stroke(&[end.plus(2.0, 0.0), at(far, middle)], line.role, 1.0);
         }
         for part in label {
-            self.text(part, line.role, TEXT, false)?;
+            self.text(part, line.role, TEXT, false);
         }
-        Ok(())
     }
 
-    fn points(&mut self, points: &[ChartPoint], layout: &ChartLayout, filled: bool) -> Drawn<B> {
+    fn points(&mut self, points: &[ChartPoint], layout: &ChartLayout, filled: bool) {
         for point in points {
             let p = layout.place(point.x, point.y);
             let plot = layout.plot;
@@ -307,19 +366,18 @@ impl<B: DrawingBackend> Pencil<'_, B> {
                 continue;
             }
             if filled {
-                self.circle(p, 6.5, Role::Paper, None)?;
-                self.circle(p, 5.0, point.role, None)?;
+                self.circle(p, 6.5, Role::Paper, None);
+                self.circle(p, 5.0, point.role, None);
             } else {
-                self.circle(p, 6.0, Role::Paper, None)?;
-                self.circle(p, 5.5, point.role, Some(2.0))?;
+                self.circle(p, 6.0, Role::Paper, None);
+                self.circle(p, 5.5, point.role, Some(2.0));
             }
         }
-        Ok(())
     }
 
-    fn titles(&mut self, layout: &ChartLayout) -> Drawn<B> {
+    fn titles(&mut self, layout: &ChartLayout) {
         for line in &layout.title {
-            self.text(line, Role::Ink, TITLE, true)?;
+            self.text(line, Role::Ink, TITLE, true);
         }
         for line in layout
             .subtitle
@@ -327,8 +385,7 @@ impl<B: DrawingBackend> Pencil<'_, B> {
             .chain(&layout.y_title)
             .chain(&layout.x_title)
         {
-            self.text(line, Role::Soft, TEXT, false)?;
+            self.text(line, Role::Soft, TEXT, false);
         }
-        Ok(())
     }
 }

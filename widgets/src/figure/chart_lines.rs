@@ -122,7 +122,7 @@ mod tests {
 
     fn length(run: &[Point]) -> f64 {
         run.windows(2)
-            .map(|p| ((p[1].x - p[0].x).powi(2) + (p[1].y - p[0].y).powi(2)).sqrt())
+            .map(|p| axlewright_core::math::hypot(p[1].x - p[0].x, p[1].y - p[0].y))
             .sum()
     }
 

@@ -211,7 +211,7 @@ mod tests {
                     .iter()
                     .filter(|piece| {
                         let p = end_of(Some(piece));
-                        let far = ((p.x - hub_x).powi(2) + (p.y - 0.33).powi(2)).sqrt();
+                        let far = axlewright_core::math::hypot(p.x - hub_x, p.y - 0.33);
                         (far - arch).abs() < 1e-9
                     })
                     .count();

@@ -187,7 +187,7 @@ fn linear(channel: u8) -> f64 {
     if c <= 0.04045 {
         c / 12.92
     } else {
-        ((c + 0.055) / 1.055).powf(2.4)
+        axlewright_core::math::power((c + 0.055) / 1.055, 2.4)
     }
 }
 

@@ -89,7 +89,8 @@ impl<'a> Plan<'a> {
         let (per_m, half_height, pivot_x);
         if turned {
             let far_x = (front - pivot_m.x).abs().max((pivot_m.x - rear).abs());
-            let far = (far_x * far_x + (half_m * 0.8 + pivot_m.y.abs()).powi(2)).sqrt();
+            let far_y = half_m * 0.8 + pivot_m.y.abs();
+            let far = (far_x * far_x + far_y * far_y).sqrt();
             // The corners of a body are round, so wheels with circles reach as far.
             let room = region / 2.0 - 8.0;
             per_m = (share * width).min(room / far);

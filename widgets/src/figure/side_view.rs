@@ -149,10 +149,11 @@ mod tests {
     /// A car of 1850 kg at an acceleration in g and a grade.
     fn case(body: BodyKind, a_g: f64, grade: f64, width: f64) -> SideView {
         let (weight, wheelbase_m, height) = (18_142.0, 2.86, 0.54);
-        let grade_rad = grade.atan();
-        let push = weight * (a_g + grade_rad.sin());
-        let rear = weight * grade_rad.cos() * 0.51 + push * height / wheelbase_m;
-        let front = weight * grade_rad.cos() - rear;
+        let grade_rad = axlewright_core::math::atan(grade);
+        let push = weight * (a_g + axlewright_core::math::sin(grade_rad));
+        let rear =
+            weight * axlewright_core::math::cos(grade_rad) * 0.51 + push * height / wheelbase_m;
+        let front = weight * axlewright_core::math::cos(grade_rad) - rear;
         let axle = |load_n: f64, share: f64, name: &str| AxleForces {
             load_n,
             load_label: label(load_n, &format!("{name} axle load, 38 %")),
@@ -239,7 +240,7 @@ mod tests {
                 } = mark
                 {
                     if matches!(kind, ForceKind::FrontLoad | ForceKind::RearLoad) {
-                        loads += (vector_n.x.powi(2) + vector_n.y.powi(2)).sqrt();
+                        loads += axlewright_core::math::hypot(vector_n.x, vector_n.y);
                     }
                     let per_unit = scene.newtons_per_unit;
                     let tip = from.plus(vector_n.x / per_unit, vector_n.y / per_unit);

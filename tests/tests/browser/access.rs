@@ -1,0 +1,91 @@
+//! The rules of axe-core on every page, in light and dark and on a narrow screen.
+
+use crate::session::{Window, needed};
+
+const PAGES: &[(&str, &str)] = &[
+    ("index.html", "axle-traction"),
+    ("load-transfer.html", "axle-load-transfer"),
+    ("traction.html", "axle-traction"),
+    ("turn-in-place.html", "axle-turn-in-place"),
+];
+
+async fn check(window: &Window, page: &str, tag: &str) {
+    let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
+    window.visit(page).await;
+    window.ready(tag).await;
+    // Open one result, so that its working is checked too.
+    window
+        .run(&format!(
+            "const d = document.querySelector('{tag}').shadowRoot.querySelector('details');\
+             if (d) d.open = true; await new Promise(r => setTimeout(r, 200));"
+        ))
+        .await;
+    window
+        .driver
+        .execute(&axe, Vec::new())
+        .await
+        .expect("axe-core loads");
+    let found = window
+        .run(
+            "const r = await axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });\
+             return [r.passes.length, r.violations.map(v => [v.id, v.nodes.map(n => n.target.join(' ') + ' | ' + n.failureSummary)])];",
+        )
+        .await;
+    assert!(
+        found[0].as_u64() > Some(20),
+        "{page}: axe-core checked too little: {found}"
+    );
+    assert_eq!(found[1], serde_json::json!([]), "{page}");
+}
+
+#[tokio::test]
+async fn no_violation_in_light() {
+    let window = Window::open().await;
+    for (page, tag) in PAGES {
+        check(&window, page, tag).await;
+    }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn no_violation_in_dark() {
+    let window = Window::open_with(
+        1280,
+        &[
+            "--force-dark-mode",
+            "--blink-settings=preferredColorScheme=0",
+        ],
+    )
+    .await;
+    let dark = window
+        .run("return matchMedia('(prefers-color-scheme: dark)').matches;")
+        .await;
+    assert_eq!(dark, true, "the browser is not dark");
+    for (page, tag) in PAGES {
+        check(&window, page, tag).await;
+    }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn no_violation_and_no_sideways_scrolling_on_a_narrow_screen() {
+    let window = Window::open_with(500, &["--force-device-scale-factor=1"]).await;
+    for (page, tag) in PAGES {
+        check(&window, page, tag).await;
+        // The window of a headless browser is not narrower than 500 px; a frame is.
+        let wide = window
+            .run(
+                "const f = document.createElement('iframe'); f.width = 320; f.height = 800; f.title = 'narrow';\
+                 f.src = location.href; document.body.append(f);\
+                 await new Promise(r => f.addEventListener('load', r));\
+                 await new Promise(r => setTimeout(r, 1200));\
+                 const d = f.contentDocument.documentElement; return [d.scrollWidth, d.clientWidth];",
+            )
+            .await;
+        assert!(
+            wide[0].as_u64() <= wide[1].as_u64(),
+            "{page} scrolls sideways: {wide}"
+        );
+    }
+    window.close().await;
+}
