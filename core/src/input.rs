@@ -129,7 +129,7 @@ pub const DIFFERENTIALS: &[&str] = &["open", "locked", "open_with_brakes"];
 /// Kinds of driven axle.
 pub const AXLE_TYPES: &[&str] = &["independent", "solid"];
 /// Whether the motors' own torque may limit traction.
-pub const MOTOR_TORQUES: &[&str] = &["unlimited", "as_fitted"];
+pub const MOTOR_LIMITS: &[&str] = &["unlimited", "as_fitted"];
 
 use Dimension as D;
 
@@ -182,7 +182,7 @@ pub const INPUTS: &[Input] = &[
     choice("traction.rear_differential", DIFFERENTIALS, Some("open")),
     choice("traction.front_axle_type", AXLE_TYPES, Some("independent")),
     choice("traction.rear_axle_type", AXLE_TYPES, Some("independent")),
-    choice("traction.motor_torque", MOTOR_TORQUES, Some("unlimited")),
+    choice("traction.motor_limit", MOTOR_LIMITS, Some("unlimited")),
     quantity("turn_in_place.front_to_rear_wheel_speed", "q", D::Ratio, (0.2, 5.0), (0.5, 2.0), 0.01, Some(1.0)),
 ];
 

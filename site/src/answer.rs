@@ -40,9 +40,18 @@ fn text(report: &Report, lang: Lang, system: System) -> String {
     let rows: Vec<(String, String)> = report
         .readings
         .iter()
-        .map(|r| (label_text(report, r, lang), value_text(report, r, lang, system)))
+        .map(|r| {
+            (
+                label_text(report, r, lang),
+                value_text(report, r, lang, system),
+            )
+        })
         .collect();
-    let wide = rows.iter().map(|(label, _)| label.chars().count()).max().unwrap_or(0);
+    let wide = rows
+        .iter()
+        .map(|(label, _)| label.chars().count())
+        .max()
+        .unwrap_or(0);
     let title = words::get(lang, &format!("topic.{}", report.topic.name));
     let mut out = format!("{title}\n\n");
     for (label, value) in rows {
@@ -55,7 +64,11 @@ fn text(report: &Report, lang: Lang, system: System) -> String {
     for step in &report.steps {
         if step.scope != scope {
             scope = step.scope;
-            let name = if scope.is_empty() { String::new() } else { format!("\n  {scope}\n") };
+            let name = if scope.is_empty() {
+                String::new()
+            } else {
+                format!("\n  {scope}\n")
+            };
             out.push_str(&name);
         }
         if step.source != source {
@@ -128,7 +141,11 @@ mod tests {
                 let pointer = format!("/{}", reading.path.replace('.', "/"));
                 let got = value.pointer(&pointer);
                 if let ReadingValue::Number(number) = reading.value {
-                    assert_eq!(got.and_then(serde_json::Value::as_f64), Some(number), "{pointer}");
+                    assert_eq!(
+                        got.and_then(serde_json::Value::as_f64),
+                        Some(number),
+                        "{pointer}"
+                    );
                 } else {
                     assert!(got.is_some(), "{pointer}");
                 }

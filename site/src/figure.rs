@@ -42,10 +42,17 @@ pub fn png(svg: &str, scale: f32) -> Result<Vec<u8>, PngError> {
     options.font_family = "Open Sans".into();
     let tree = Tree::from_str(svg, &options).map_err(|e| PngError::Svg(e.to_string()))?;
     let size = tree.size();
-    let (width, height) = ((size.width() * scale).ceil(), (size.height() * scale).ceil());
+    let (width, height) = (
+        (size.width() * scale).ceil(),
+        (size.height() * scale).ceil(),
+    );
     let mut picture = Pixmap::new(width as u32, height as u32)
         .ok_or_else(|| PngError::Picture(format!("{width} × {height} pixels")))?;
-    resvg::render(&tree, Transform::from_scale(scale, scale), &mut picture.as_mut());
+    resvg::render(
+        &tree,
+        Transform::from_scale(scale, scale),
+        &mut picture.as_mut(),
+    );
     picture
         .encode_png()
         .map_err(|e| PngError::Picture(e.to_string()))

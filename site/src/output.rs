@@ -12,7 +12,9 @@ pub fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
     };
-    let mut draft = tempfile::Builder::new().prefix(".axlewright-").tempfile_in(folder)?;
+    let mut draft = tempfile::Builder::new()
+        .prefix(".axlewright-")
+        .tempfile_in(folder)?;
     draft.write_all(bytes)?;
     draft.as_file().sync_all()?;
     set_usual_permissions(draft.path(), path)?;

@@ -22,9 +22,9 @@ pub enum PageError {
     /// The front matter is missing or wrong.
     FrontMatter(PathBuf, String),
     /// The scenario in the front matter is refused.
-    Scenario(PathBuf, ScenarioError),
+    Scenario(PathBuf, Box<ScenarioError>),
     /// The topic is unknown, or the scenario has no answer.
-    Topic(PathBuf, Problem),
+    Topic(PathBuf, Box<Problem>),
     /// A value or a function in the text is wrong.
     Text(PathBuf, String),
 }
@@ -32,7 +32,9 @@ pub enum PageError {
 impl fmt::Display for PageError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::FrontMatter(path, reason) => write!(f, "{}: front matter: {reason}", path.display()),
+            Self::FrontMatter(path, reason) => {
+                write!(f, "{}: front matter: {reason}", path.display())
+            }
             Self::Scenario(path, error) => write!(f, "{}: {error}", path.display()),
             Self::Topic(path, problem) => write!(f, "{}: {problem}", path.display()),
             Self::Text(path, reason) => write!(f, "{}: {reason}", path.display()),
@@ -99,10 +101,18 @@ pub(crate) struct Context {
 /// [`PageError`] names the file and the fault.
 pub fn page(path: &Path, text: &str, checks: &Arc<Vec<Check>>) -> Result<Page, PageError> {
     let wrong = |reason: &str| PageError::FrontMatter(path.to_path_buf(), reason.into());
-    let rest = text.strip_prefix("+++\n").ok_or_else(|| wrong("the first line must be +++"))?;
-    let (front, body) = rest.split_once("\n+++\n").ok_or_else(|| wrong("its end (+++) is missing"))?;
+    let rest = text
+        .strip_prefix("+++\n")
+        .ok_or_else(|| wrong("the first line must be +++"))?;
+    let (front, body) = rest
+        .split_once("\n+++\n")
+        .ok_or_else(|| wrong("its end (+++) is missing"))?;
     let front: FrontMatter = toml::from_str(front).map_err(|e| wrong(e.message()))?;
-    let slug = path.file_stem().and_then(|s| s.to_str()).unwrap_or("page").to_owned();
+    let slug = path
+        .file_stem()
+        .and_then(|s| s.to_str())
+        .unwrap_or("page")
+        .to_owned();
     let context = Arc::new(Context {
         slug: slug.clone(),
         report: report_of(path, &front)?,
@@ -131,12 +141,12 @@ fn report_of(path: &Path, front: &FrontMatter) -> Result<Option<Report>, PageErr
     let Some(name) = &front.topic else {
         return Ok(None);
     };
-    let refused = |problem| PageError::Topic(path.to_path_buf(), problem);
+    let refused = |problem| PageError::Topic(path.to_path_buf(), Box::new(problem));
     let topic = topic::find(name).map_err(refused)?;
     let scenario: Scenario = match &front.scenario {
         None => topic.example().map_err(refused)?,
         Some(table) => scenario_file::parse(Path::new("front-matter.toml"), &table.to_string())
-            .map_err(|e| PageError::Scenario(path.to_path_buf(), e))?,
+            .map_err(|e| PageError::Scenario(path.to_path_buf(), Box::new(e)))?,
     };
     topic.report(&scenario).map(Some).map_err(refused)
 }
@@ -181,20 +191,31 @@ mod tests {
 
     fn made(body: &str) -> Result<Page, PageError> {
         let front = "+++\ntitle = \"T\"\nsummary = \"S\"\norder = 1\ntopic = \"load_transfer\"\n[scenario.vehicle]\nbase = \"esker\"\n[scenario.load_transfer]\nacceleration = \"0.6 g\"\n+++\n";
-        page(Path::new("t.md"), &format!("{front}{body}"), &Arc::default())
+        page(
+            Path::new("t.md"),
+            &format!("{front}{body}"),
+            &Arc::default(),
+        )
     }
 
     #[test]
     fn values_are_computed_not_typed() {
         let page = made("# A title\n\nThe rear carries {{ say('rear_axle_load') }}.\n").unwrap();
-        assert!(page.body.contains("11\u{2009}320\u{2009}N"), "{}", page.body);
+        assert!(
+            page.body.contains("11\u{2009}320\u{2009}N"),
+            "{}",
+            page.body
+        );
         assert!(page.body.contains("<h1 id=\"a-title\">"), "{}", page.body);
     }
 
     #[test]
     fn an_unknown_value_stops_the_build_and_names_the_nearest() {
         let told = made("{{ say('rear_axle_lod') }}").unwrap_err().to_string();
-        assert!(told.contains("rear_axle_load") && told.contains("t.md"), "{told}");
+        assert!(
+            told.contains("rear_axle_load") && told.contains("t.md"),
+            "{told}"
+        );
         assert!(made("{{ nonsense }}").is_err());
     }
 
@@ -202,8 +223,16 @@ mod tests {
     fn an_element_holds_its_picture_for_readers_without_script() {
         let page = made("{{ element() }}").unwrap();
         assert!(page.body.contains("<axle-load-transfer"), "{}", page.body);
-        assert!(page.body.contains("acceleration=\"0.6 g\""), "{}", page.body);
-        assert!(page.body.contains("alt=\"Accelerating at 0.60\u{2009}g"), "{}", page.body);
+        assert!(
+            page.body.contains("acceleration=\"0.6 g\""),
+            "{}",
+            page.body
+        );
+        assert!(
+            page.body.contains("alt=\"Accelerating at 0.60\u{2009}g"),
+            "{}",
+            page.body
+        );
         assert!(page.assets.len() >= 2);
     }
 }

@@ -46,7 +46,11 @@ impl fmt::Display for ScenarioError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Unreadable { path, reason } => {
-                write!(f, "scenario {}: it cannot be read: {reason}", path.display())
+                write!(
+                    f,
+                    "scenario {}: it cannot be read: {reason}",
+                    path.display()
+                )
             }
             Self::TooLarge { path, bytes } => write!(
                 f,
@@ -166,7 +170,8 @@ pub fn parse(path: &Path, text: &str) -> Result<Scenario, ScenarioError> {
         line,
         reason: one_line(reason),
     };
-    let is_json = path.extension().is_some_and(|e| e == "json") || text.trim_start().starts_with('{');
+    let is_json =
+        path.extension().is_some_and(|e| e == "json") || text.trim_start().starts_with('{');
     let tree: Tree = if is_json {
         serde_json::from_str(text).map_err(|e| {
             let told = e.to_string();
@@ -205,7 +210,10 @@ mod tests {
         for (text, parts) in [
             ("[vehicle]\nmass = \n", vec!["line 2"]),
             ("[vehicle]\nmass = nan\n", vec!["vehicle.mass", "NaN", "10"]),
-            ("[vehicle]\nmas = \"5 kg\"\n", vec!["vehicle.mas", "vehicle.mass"]),
+            (
+                "[vehicle]\nmas = \"5 kg\"\n",
+                vec!["vehicle.mas", "vehicle.mass"],
+            ),
             ("[vehicle]\nmass = [1]\n", vec!["vehicle.mass"]),
             ("vehicle = 5\n", vec!["vehicle"]),
             ("", vec!["empty"]),

@@ -85,11 +85,7 @@ impl SiteReport {
 ///
 /// # Errors
 /// [`SiteError`] names the file and the fault.
-pub fn build(
-    root: &Path,
-    out: &Path,
-    say: &mut dyn FnMut(&str),
-) -> Result<SiteReport, SiteError> {
+pub fn build(root: &Path, out: &Path, say: &mut dyn FnMut(&str)) -> Result<SiteReport, SiteError> {
     let table = serde_json::to_string(&element_table())
         .map_err(|error| SiteError::Layout(error.to_string()))?;
     let options = ElementsOptions::new(root, table, env!("CARGO_PKG_VERSION"));

@@ -1,5 +1,6 @@
 //! Comparisons whose failure says quantity, case, got, want, tolerance and source.
 
+use approx::abs_diff_eq;
 use axlewright_core::Scenario;
 use core::fmt;
 
@@ -26,7 +27,7 @@ impl Comparison<'_> {
     /// Whether the difference is accepted; never for a number that is not finite.
     #[must_use]
     pub fn holds(&self) -> bool {
-        (self.got - self.want).abs() <= self.tolerance
+        abs_diff_eq!(self.got, self.want, epsilon = self.tolerance)
     }
 }
 

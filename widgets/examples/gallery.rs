@@ -3,6 +3,7 @@
 //! `cargo run -p axlewright-widgets --example gallery -- DIR` writes the files
 //! and an `index.html` that shows them.
 
+use axlewright_core::math;
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -139,12 +140,12 @@ const CARS: [(&str, Car); 4] = [
 fn side_of(car: &Car, a_g: f64, grade: f64, width: f64) -> Scene {
     let g = 9.80665;
     let weight = car.mass_kg * g;
-    let grade_rad = grade.atan();
+    let grade_rad = math::atan(grade);
     let moved =
-        (car.mass_kg * a_g * g + weight * grade_rad.sin()) * car.cg_height_m / car.wheelbase_m;
-    let rear = weight * grade_rad.cos() * car.cg_behind_front_m / car.wheelbase_m + moved;
-    let front = weight * grade_rad.cos() - rear;
-    let tractive = car.mass_kg * a_g * g + weight * grade_rad.sin();
+        (car.mass_kg * a_g * g + weight * math::sin(grade_rad)) * car.cg_height_m / car.wheelbase_m;
+    let rear = weight * math::cos(grade_rad) * car.cg_behind_front_m / car.wheelbase_m + moved;
+    let front = weight * math::cos(grade_rad) - rear;
+    let tractive = car.mass_kg * a_g * g + weight * math::sin(grade_rad);
     let scale = ForceScale::fit(weight * 0.85, width);
     let inertia = car.mass_kg * a_g * g;
     side_view(&SideView {

@@ -95,7 +95,7 @@ fn plan(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
             vec![reason]
         },
         notes: notes(voice, question, &answer, &shown, turns),
-        caution: Some(Caution {
+        caution: look.caution.then(|| Caution {
             word: voice.word("figure.caution"),
             text: voice.word("caution.turn_in_place"),
         }),

@@ -44,6 +44,8 @@ pub struct Look<'a> {
     pub system: System,
     /// A pinned scenario, drawn as a ghost.
     pub pinned: Option<&'a Scenario>,
+    /// Whether the figure carries its caution. An element shows it beside the figure instead.
+    pub caution: bool,
 }
 
 impl Default for Look<'_> {
@@ -53,6 +55,7 @@ impl Default for Look<'_> {
             lang: Lang::English,
             system: System::Si,
             pinned: None,
+            caution: true,
         }
     }
 }

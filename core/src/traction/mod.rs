@@ -133,7 +133,7 @@ impl Question {
 /// Force of one motor at its wheels where the scenario lets the motors limit: T·i/R, and at speed no
 /// more than P/V.
 fn motor_force(scenario: &Scenario) -> Result<Option<f64>, Problem> {
-    if scenario.word("traction.motor_torque") != Some("as_fitted") {
+    if scenario.word("traction.motor_limit") != Some("as_fitted") {
         return Ok(None);
     }
     let torque_n_m = scenario.require("vehicle.motor_torque")?;
@@ -355,7 +355,7 @@ mod tests {
     #[test]
     fn a_weak_motor_is_named_where_it_may_limit() {
         let mut scenario = demo("kame");
-        scenario.set("traction.motor_torque", "as_fitted").unwrap();
+        scenario.set("traction.motor_limit", "as_fitted").unwrap();
         let question = Question::from_scenario(&scenario).unwrap();
         let limit = limit(&question, Layout::R1).unwrap();
         assert_eq!(limit.limited_by, LimitedBy::MotorTorque);

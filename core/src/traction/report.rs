@@ -45,7 +45,7 @@ pub const TOPIC: Topic = Topic {
         "vehicle.track_front",
         "vehicle.track_rear",
         "vehicle.wheel_radius",
-        "traction.motor_torque",
+        "traction.motor_limit",
         "vehicle.motor_torque",
         "vehicle.motor_power",
         "vehicle.motor_ratio",

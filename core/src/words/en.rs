@@ -232,7 +232,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Front share of the tractive force where it is fixed. Left out: each axle gives what it can.",
     ),
     (
-        "help.traction.motor_torque",
+        "help.traction.motor_limit",
         "Whether the motors' own torque may limit, or only tyres and ground.",
     ),
     (
@@ -366,7 +366,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.traction.front_axle_type", "front axle"),
     ("input.traction.front_differential", "front differential"),
     ("input.traction.front_share", "front share of force"),
-    ("input.traction.motor_torque", "motor torque"),
+    ("input.traction.motor_limit", "motors"),
     ("input.traction.rear_axle_type", "rear axle"),
     ("input.traction.rear_differential", "rear differential"),
     ("input.traction.speed", "speed"),

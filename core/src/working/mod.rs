@@ -342,7 +342,7 @@ mod tests {
             ("surface.friction_peak", "1.7"),
             ("vehicle.cg_height", "1.1 m"),
         ],
-        &[("traction.motor_torque", "as_fitted")],
+        &[("traction.motor_limit", "as_fitted")],
         &[
             ("vehicle.cg_to_front_axle", "1.2 m"),
             ("vehicle.wheelbase", "2.4 m"),

@@ -74,11 +74,14 @@ fn serve_site(port: Option<u16>) -> Result<(), Failure> {
     let root = toolchain::workspace_root().map_err(Failure::machine)?;
     let out = root.join("target/site");
     site::build(&root, &out, &mut say).map_err(Failure::machine)?;
-    let _watch = site::watch(&root, &out, &mut |line| eprintln!("{line}")).map_err(Failure::machine)?;
+    let _watch =
+        site::watch(&root, &out, &mut |line| eprintln!("{line}")).map_err(Failure::machine)?;
     let ready = |url: &str| {
         let line = format!("{url}\n");
         let mut terminal = io::stdout().lock();
-        let _ = terminal.write_all(line.as_bytes()).and_then(|()| terminal.flush());
+        let _ = terminal
+            .write_all(line.as_bytes())
+            .and_then(|()| terminal.flush());
     };
     match serve::serve(out, port, ready) {
         Ok(never) => match never {},
@@ -103,7 +106,8 @@ fn system_of(units: Units) -> System {
 fn print_answer(args: &QuestionArgs, format: AnswerFormat) -> Result<(), Failure> {
     let (topic, scenario) = question_of(args)?;
     let report = topic.report(&scenario).map_err(Failure::input)?;
-    let text = answer::print(&report, format, LANG, system_of(args.units)).map_err(Failure::machine)?;
+    let text =
+        answer::print(&report, format, LANG, system_of(args.units)).map_err(Failure::machine)?;
     print(&text)
 }
 
@@ -161,10 +165,12 @@ fn draw(
         width: wanted.width,
         lang: LANG,
         system: system_of(args.units),
-        pinned: None,
+        ..Look::default()
     };
     if alt {
-        let drawing = visual.draw(&scenario, view, &look).map_err(Failure::input)?;
+        let drawing = visual
+            .draw(&scenario, view, &look)
+            .map_err(Failure::input)?;
         return print(&format!("{}. {}\n", drawing.title(), drawing.description()));
     }
     let theme = match wanted.style {

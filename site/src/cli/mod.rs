@@ -52,7 +52,9 @@ enum Command {
         format: AnswerFormat,
     },
     /// Draw the figure of a topic as SVG or PNG
-    #[command(after_help = "Example: axlewright figure traction --set vehicle.base=corrie -o traction.svg")]
+    #[command(
+        after_help = "Example: axlewright figure traction --set vehicle.base=corrie -o traction.svg"
+    )]
     Figure {
         #[command(flatten)]
         question: QuestionArgs,
@@ -176,13 +178,19 @@ fn refuse_arguments(error: &clap::Error) -> ExitCode {
     ) {
         let shown = error.print().is_ok();
         let asked = error.kind() != ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand;
-        return if shown && asked { ExitCode::SUCCESS } else { ExitCode::from(2) };
+        return if shown && asked {
+            ExitCode::SUCCESS
+        } else {
+            ExitCode::from(2)
+        };
     }
     let told = error.to_string();
     let line: Vec<&str> = told
         .lines()
         .map(str::trim)
-        .filter(|line| !line.is_empty() && !line.starts_with("Usage") && !line.starts_with("For more"))
+        .filter(|line| {
+            !line.is_empty() && !line.starts_with("Usage") && !line.starts_with("For more")
+        })
         .collect();
     let line = line.join(" ");
     eprintln!("axlewright: {}", line.trim_start_matches("error: "));

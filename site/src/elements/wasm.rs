@@ -51,14 +51,17 @@ pub(super) fn compile(options: &ElementsOptions) -> Result<(), BuildError> {
 /// Flags for the compiler, one after another as cargo wants them. Messages of panics name source
 /// files: without this they would carry the folders of the machine that built them, into every browser.
 fn rust_flags(root: &Path) -> String {
-    let cargo_home = std::env::var_os("CARGO_HOME").map(PathBuf::from).or_else(|| {
-        std::env::var_os("HOME").map(|home| Path::new(&home).join(".cargo"))
-    });
+    let cargo_home = std::env::var_os("CARGO_HOME")
+        .map(PathBuf::from)
+        .or_else(|| std::env::var_os("HOME").map(|home| Path::new(&home).join(".cargo")));
     let sources = cargo_home.map(|home| home.join("registry/src"));
     let registries = sources.and_then(|folder| std::fs::read_dir(folder).ok());
     let mut flags = vec![format!("--remap-path-prefix={}=.", root.display())];
     for registry in registries.into_iter().flatten().flatten() {
-        flags.push(format!("--remap-path-prefix={}=.", registry.path().display()));
+        flags.push(format!(
+            "--remap-path-prefix={}=.",
+            registry.path().display()
+        ));
     }
     flags.sort();
     flags.join("\u{1f}")

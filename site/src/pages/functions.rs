@@ -38,17 +38,22 @@ pub(super) fn add(environment: &mut Environment, context: &Arc<Context>) {
     let c = context.clone();
     environment.add_function("given", move |path: &str| given(&c, path));
     let c = context.clone();
-    environment.add_function("say_with", move |topic: &str, path: &str, settings: Kwargs| {
-        say_with(&c, topic, path, &settings)
-    });
+    environment.add_function(
+        "say_with",
+        move |topic: &str, path: &str, settings: Kwargs| say_with(&c, topic, path, &settings),
+    );
     let c = context.clone();
     environment.add_function("working", move |path: &str| working(&c, path));
     let c = context.clone();
     environment.add_function("results", move || results(&c));
     let c = context.clone();
-    environment.add_function("figure", move |view: Option<&str>| figure(&c, view.unwrap_or("")));
+    environment.add_function("figure", move |view: Option<&str>| {
+        figure(&c, view.unwrap_or(""))
+    });
     let c = context.clone();
-    environment.add_function("element", move |attributes: Kwargs| element(&c, &attributes));
+    environment.add_function("element", move |attributes: Kwargs| {
+        element(&c, &attributes)
+    });
     let c = context.clone();
     environment.add_function("checks", move |ids: Rest<String>| checks(&c, &ids));
     let c = context.clone();
@@ -57,17 +62,27 @@ pub(super) fn add(environment: &mut Environment, context: &Arc<Context>) {
 }
 
 fn report(context: &Context) -> Result<&Report, Error> {
-    context.report.as_ref().ok_or_else(|| wrong("this page names no topic"))
+    context
+        .report
+        .as_ref()
+        .ok_or_else(|| wrong("this page names no topic"))
 }
 
 fn reading<'a>(
     report: &'a Report,
     path: &str,
 ) -> Result<&'a axlewright_core::topic::Reading, Error> {
-    report.readings.iter().find(|r| r.path == path).ok_or_else(|| {
-        let near = nearest(path, report.readings.iter().map(|r| r.path.as_str()));
-        wrong(format!("{path} is not answered here; the nearest is {}", near.unwrap_or("none")))
-    })
+    report
+        .readings
+        .iter()
+        .find(|r| r.path == path)
+        .ok_or_else(|| {
+            let near = nearest(path, report.readings.iter().map(|r| r.path.as_str()));
+            wrong(format!(
+                "{path} is not answered here; the nearest is {}",
+                near.unwrap_or("none")
+            ))
+        })
 }
 
 /// A value of the answer, as people read it.
@@ -97,7 +112,12 @@ fn given(context: &Context, path: &str) -> Result<String, Error> {
 
 /// A value for the page's scenario with some fields changed: `say_with("traction",
 /// "limits.F1.acceleration", surface__grade="5 %")`; two underscores stand for the dot.
-fn say_with(context: &Context, topic: &str, path: &str, settings: &Kwargs) -> Result<String, Error> {
+fn say_with(
+    context: &Context,
+    topic: &str,
+    path: &str,
+    settings: &Kwargs,
+) -> Result<String, Error> {
     let topic = axlewright_core::topic::find(topic).map_err(|p| wrong(p.to_string()))?;
     let mut scenario = match &context.report {
         Some(report) => report.scenario.clone(),
@@ -106,10 +126,17 @@ fn say_with(context: &Context, topic: &str, path: &str, settings: &Kwargs) -> Re
     for name in settings.args() {
         let value: String = settings.get(name)?;
         let field = name.replace("__", ".");
-        scenario.set(&field, &value).map_err(|p| wrong(p.to_string()))?;
+        scenario
+            .set(&field, &value)
+            .map_err(|p| wrong(p.to_string()))?;
     }
     let report = topic.report(&scenario).map_err(|p| wrong(p.to_string()))?;
-    Ok(value_text(&report, reading(&report, path)?, LANG, System::Si))
+    Ok(value_text(
+        &report,
+        reading(&report, path)?,
+        LANG,
+        System::Si,
+    ))
 }
 
 /// The derivation of a value, as HTML.
@@ -153,7 +180,10 @@ fn picture(context: &Context, scenario: &Scenario, view: &str) -> Result<String,
     let file = |theme, dark: &str, width: f64, narrow: &str| -> Result<String, Error> {
         let content = figure_file(visual, scenario, view, &look(width), theme).map_err(refused)?;
         let path = format!("{name}{narrow}{dark}.svg");
-        let mut assets = context.assets.lock().map_err(|_| wrong("assets are locked"))?;
+        let mut assets = context
+            .assets
+            .lock()
+            .map_err(|_| wrong("assets are locked"))?;
         if !assets.iter().any(|asset| asset.path == path) {
             assets.push(Asset {
                 path: path.clone(),
@@ -196,7 +226,11 @@ fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
     }
     for name in attributes.args() {
         let value: String = attributes.get(name)?;
-        opening.push_str(&format!(" {}=\"{}\"", name.replace('_', "-"), escaped(&value)));
+        opening.push_str(&format!(
+            " {}=\"{}\"",
+            name.replace('_', "-"),
+            escaped(&value)
+        ));
     }
     let view: Option<String> = attributes.get("view").ok();
     let picture = picture(context, &report.scenario, view.as_deref().unwrap_or(""))?;
@@ -207,10 +241,19 @@ fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
 /// Published checks as a table: what the source says, what the core says.
 fn checks(context: &Context, ids: &[String]) -> Result<String, Error> {
     let mut html = String::from("<table class=\"checks\">");
-    let heads = ["check_case", "check_published", "check_here", "check_source"];
+    let heads = [
+        "check_case",
+        "check_published",
+        "check_here",
+        "check_source",
+    ];
     html.push_str(&head_row(&heads));
     for id in ids {
-        let mut found = context.checks.iter().filter(|check| check.id == *id).peekable();
+        let mut found = context
+            .checks
+            .iter()
+            .filter(|check| check.id == *id)
+            .peekable();
         if found.peek().is_none() {
             return Err(wrong(format!("there is no published check {id}")));
         }
@@ -284,7 +327,12 @@ fn surfaces() -> String {
         }
     };
     let mut html = String::from("<table>");
-    let heads = ["surface", "surface_peak", "surface_sliding", "surface_known"];
+    let heads = [
+        "surface",
+        "surface_peak",
+        "surface_sliding",
+        "surface_known",
+    ];
     html.push_str(&head_row(&heads));
     for surface in SURFACES {
         let known = match surface.label {

@@ -1,4 +1,10 @@
 //! Journeys through the site in a real browser.
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "in a test, stopping is the right answer"
+)]
 
 mod access;
 mod life;

@@ -5,10 +5,11 @@
 use std::net::TcpListener;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
-use std::sync::{Mutex, MutexGuard, OnceLock, mpsc};
+use std::sync::{OnceLock, mpsc};
 use std::time::{Duration, Instant};
 use thirtyfour::prelude::*;
 use thirtyfour::{CapabilitiesHelper, ChromiumLikeCapabilities};
+use tokio::sync::{Mutex, MutexGuard};
 
 /// A browser and its driver program.
 pub(crate) struct Engine {
@@ -25,11 +26,7 @@ impl Drop for Engine {
 }
 
 /// One browser at a time: two cores are not enough for more, and a starved page is no finding.
-fn turn() -> MutexGuard<'static, ()> {
-    static TURN: Mutex<()> = Mutex::new(());
-    TURN.lock()
-        .unwrap_or_else(std::sync::PoisonError::into_inner)
-}
+static TURN: Mutex<()> = Mutex::const_new(());
 
 /// The built site with the test pages beside it, served; its folder and its address.
 pub(crate) struct Site {
@@ -102,7 +99,7 @@ fn start_chromium_driver() -> Engine {
 impl Window {
     /// A window of the given width with extra browser arguments.
     pub(crate) async fn open_with(width: u32, arguments: &[&str]) -> Self {
-        let turn = turn();
+        let turn = TURN.lock().await;
         let engine = start_chromium_driver();
         let mut capabilities = DesiredCapabilities::chrome();
         let profile = format!("--user-data-dir={}", engine._profile.path().display());

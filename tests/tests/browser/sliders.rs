@@ -40,8 +40,9 @@ async fn agrees_with_program(window: &Window, topic: &str, tag: &str, numbers: &
 
 /// Replaces what a field holds, as a person does: select all, type, Enter.
 async fn retype(field: &WebElement, text: &str) {
-    field.send_keys(Key::Control + "a").await.expect("a selection");
-    field.send_keys(text.to_owned() + Key::Enter).await.expect("typing");
+    // One call: a second one would put the caret at the end again.
+    let keys = Key::Control + "a" + Key::Null + text + Key::Enter;
+    field.send_keys(keys).await.expect("typing");
 }
 
 async fn slider_value(window: &Window, selector: &str) -> f64 {

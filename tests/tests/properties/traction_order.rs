@@ -17,7 +17,7 @@ const INDEPENDENT: &[&str] = &[
 const WITHOUT_FORCES: &[&str] = &[
     "layouts",
     "traction.speed",
-    "traction.motor_torque",
+    "traction.motor_limit",
     "vehicle.tyre_reference_load",
 ];
 

@@ -197,5 +197,5 @@ const TEXTBOOK: &[&str] = &[
     "surface.friction_peak_right",
     "traction.front_axle_type",
     "traction.rear_axle_type",
-    "traction.motor_torque",
+    "traction.motor_limit",
 ];

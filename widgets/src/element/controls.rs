@@ -53,6 +53,22 @@ fn tidy(value: f64) -> f64 {
     axlewright_core::math::round(value * 1e6) / 1e6
 }
 
+/// The step of 1, 2 or 5 times a power of ten that is next below a converted one.
+fn round_step(step: f64) -> f64 {
+    let mut decade = 0.001;
+    while decade * 10.0 <= step {
+        decade *= 10.0;
+    }
+    let of_decade = if step >= 5.0 * decade {
+        5.0
+    } else if step >= 2.0 * decade {
+        2.0
+    } else {
+        1.0
+    };
+    tidy(of_decade * decade)
+}
+
 /// Decimals that a slider's step needs.
 fn decimals(mut step: f64) -> u8 {
     let mut count = 0;
@@ -111,10 +127,14 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
     };
     let step = match system {
         System::Si => scale.people(step),
-        System::Us => scale.people(step).max(0.01),
+        System::Us => round_step(scale.people(step)),
     };
     scale.decimals = decimals(step);
-    let plain = |value: f64| format::plain(scale.people(value));
+    // The ends lie on steps, so that a step never stops short of a round value.
+    let plain = |value: f64| {
+        let steps = axlewright_core::math::round(scale.people(value) / step);
+        format::plain(tidy(steps * step))
+    };
     let shown = move || scale.text(scale.number(model));
     let name = move || model.read(|s| words::get(s.lang, &input.label_key()).to_owned());
     let reset_name = move || {

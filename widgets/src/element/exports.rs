@@ -2,10 +2,9 @@
 
 use super::controls::controls;
 use super::erase::{Place, follow, tag};
-use super::model::Model;
+use super::model::{Model, to_js, tree_of};
 use super::picture::{chart, figure};
 use super::readouts::readouts;
-use super::values::{to_js, tree_of};
 use crate::figure::Theme;
 use crate::figure_file::figure_file;
 use crate::table::csv;

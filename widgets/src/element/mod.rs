@@ -7,8 +7,6 @@ mod table;
 pub mod working_html;
 
 #[cfg(target_arch = "wasm32")]
-mod canvas;
-#[cfg(target_arch = "wasm32")]
 mod controls;
 #[cfg(target_arch = "wasm32")]
 mod erase;
@@ -22,7 +20,5 @@ mod picture;
 mod readouts;
 #[cfg(target_arch = "wasm32")]
 mod state;
-#[cfg(target_arch = "wasm32")]
-mod values;
 
 pub use table::{COMMON_ATTRIBUTES, attributes, element_table};

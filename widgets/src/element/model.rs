@@ -1,7 +1,6 @@
 //! Changes of an element's state, and what the page is told of them.
 
 use super::state::{Show, State};
-use super::values::to_js;
 use crate::visual::{View, Visual};
 use axlewright_core::topic::Report;
 use axlewright_core::units::System;
@@ -9,7 +8,22 @@ use axlewright_core::words::Lang;
 use axlewright_core::{Problem, Scenario, Tree};
 use js_sys::Function;
 use leptos::prelude::*;
+use serde::Serialize;
 use wasm_bindgen::JsValue;
+
+/// Plain objects and arrays, as `JSON.stringify` and the page's code expect them.
+pub(super) fn to_js(tree: &Tree) -> JsValue {
+    tree.serialize(&serde_wasm_bindgen::Serializer::json_compatible())
+        .unwrap_or(JsValue::NULL)
+}
+
+/// Data of the page: a plain value, or JSON. What is neither becomes nothing.
+pub(super) fn tree_of(value: &JsValue) -> Tree {
+    let parsed = value
+        .as_string()
+        .map(|text| js_sys::JSON::parse(&text).unwrap_or(JsValue::NULL));
+    serde_wasm_bindgen::from_value(parsed.unwrap_or_else(|| value.clone())).unwrap_or(Tree::Null)
+}
 
 /// One element. Copies share the same state.
 #[derive(Clone, Copy)]

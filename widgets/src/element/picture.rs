@@ -1,7 +1,6 @@
 //! The figure as inline SVG and the chart on a canvas, both redrawn when the answer, the width, the
 //! theme or the device-pixel ratio changes.
 
-use super::canvas::Canvas;
 use super::erase::{Place, at_end, follow, tag};
 use super::model::Model;
 use crate::figure::palette::{Palette, rgb};
@@ -9,6 +8,7 @@ use crate::figure::{Theme, draw_chart};
 use crate::visual::View;
 use axlewright_core::words;
 use leptos::prelude::*;
+use plotters_canvas::CanvasBackend;
 use wasm_bindgen::prelude::*;
 use web_sys::{CssStyleDeclaration, EventTarget, HtmlCanvasElement, ResizeObserver};
 
@@ -85,11 +85,16 @@ fn watch_width(model: Model, place: Place) {
         let Some(div) = place.get() else { return };
         let measured = div.clone();
         let measure = Closure::<dyn FnMut()>::new(move || {
-            let width = f64::from(measured.client_width());
-            let old = model.state.try_with_untracked(|s| s.width);
-            if width > 0.0 && old.is_some_and(|old| (old - width).abs() > 0.5) {
-                model.restyle(&|state| state.width = width);
-            }
+            let measured = measured.clone();
+            // In the next frame: a new drawing has another height, and the observer must not see its
+            // own doing.
+            request_animation_frame(move || {
+                let width = f64::from(measured.client_width());
+                let old = model.state.try_with_untracked(|s| s.width);
+                if width > 0.0 && old.is_some_and(|old| (old - width).abs() > 0.5) {
+                    model.restyle(&|state| state.width = width);
+                }
+            });
         });
         let Ok(observer) = ResizeObserver::new(measure.as_ref().unchecked_ref()) else {
             return;
@@ -179,7 +184,9 @@ fn paint(canvas: &HtmlCanvasElement, chart: &crate::figure::Chart) {
     };
     let family = style.get_property_value("font-family").unwrap_or_default();
     let size = ((chart.width * scale) as u32, (chart.height * scale) as u32);
-    let Some(mut backend) = Canvas::new(canvas, size) else {
+    canvas.set_width(size.0);
+    canvas.set_height(size.1);
+    let Some(mut backend) = CanvasBackend::with_canvas_object(canvas.clone()) else {
         return;
     };
     // A chart that cannot be drawn stays blank; its description is still there.

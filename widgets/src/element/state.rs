@@ -95,6 +95,7 @@ impl State {
             lang: self.lang,
             system: self.system,
             pinned: None,
+            caution: false,
         };
         if let Ok(drawing) = visual.draw(&report.scenario, self.view, &look) {
             self.title = drawing.title().to_owned();

@@ -32,13 +32,13 @@ impl ForceScale {
     /// A scale for axle loads: `largest_n` is drawn as long as a side view of
     /// this width has room for.
     pub fn fit(largest_n: f64, width: f64) -> ForceScale {
-        ForceScale::fit_to(largest_n, within(width * 0.12, 70.0, 120.0))
+        ForceScale::fit_to(largest_n, within(width * 0.19, 84.0, 190.0))
     }
 
     /// A scale for the forces of single wheels: `largest_n` fits beside the
     /// car in a plan view of this width.
     pub fn fit_plan(largest_n: f64, width: f64) -> ForceScale {
-        ForceScale::fit_to(largest_n, within(width * 0.05, 38.0, 50.0))
+        ForceScale::fit_to(largest_n, within(width * 0.065, 40.0, 64.0))
     }
 
     fn fit_to(largest_n: f64, longest: f64) -> ForceScale {
@@ -117,7 +117,7 @@ mod tests {
             for width in [340.0, 1000.0] {
                 let scale = ForceScale::fit(largest, width);
                 let length = scale.units(largest);
-                assert!(length <= 130.0 && length > 60.0, "{length}");
+                assert!(length <= 190.0 && length > 60.0, "{length}");
                 let bar = scale.units(scale.bar_n());
                 assert!((30.0..=81.0).contains(&bar), "{bar}");
             }
