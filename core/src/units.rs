@@ -2,7 +2,7 @@
 //!
 //! A number without a unit is taken as SI. Conversion factors are exact by definition
 //! (international yard and pound, 1959; NIST SP 811, appendix B) but for the unit "g" of an
-//! acceleration, which is [`GRAVITY_M_S2`](crate::GRAVITY_M_S2).
+//! acceleration, which is [`GRAVITY_M_S2`].
 //!
 //! ```
 //! use axlewright_core::units::{self, Dimension};

@@ -1,7 +1,7 @@
 //! Figures: the drawing layer, the same natively and in the browser.
 //!
 //! A view takes plain numbers and words and lays out a [`scene::Scene`] of
-//! meant things (forces, wheels, dimensions, labels). [`svg`] writes a scene
+//! meant things (forces, wheels, dimensions, labels). [`mod@svg`] writes a scene
 //! as text. Charts go through `plotters`, on any of its backends.
 //!
 //! No word that a reader sees is made here: the caller gives every one.
