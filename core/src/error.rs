@@ -131,6 +131,17 @@ impl Problem {
         }
     }
 
+    /// The same refusal with the value as the scenario gave it, for values that were computed with.
+    #[must_use]
+    pub(crate) fn as_given(mut self, scenario: &crate::Scenario) -> Self {
+        if let Self::NoAnswer { field, value, .. } = &mut self
+            && let Some(text) = scenario.text(field)
+        {
+            *value = text.into();
+        }
+        self
+    }
+
     /// What is allowed, as a phrase.
     #[must_use]
     pub fn allowed(&self, lang: Lang) -> String {

@@ -228,24 +228,35 @@ impl Scenario {
         }
     }
 
-    /// The layouts to compare: those given, or all.
+    /// The layouts to compare: those given, with the one that is shown among them; or all.
     #[must_use]
     pub fn layouts(&self) -> Vec<Layout> {
-        match self.given("layouts") {
-            Some(Given {
-                value: Value::Layouts(layouts),
-                ..
-            }) => layouts.clone(),
-            _ => Layout::ALL.to_vec(),
+        let mut layouts = self.given_layouts().unwrap_or(&Layout::ALL).to_vec();
+        let shown = self.layout();
+        if !layouts.contains(&shown) {
+            layouts.push(shown);
+        }
+        layouts
+    }
+
+    fn given_layouts(&self) -> Option<&[Layout]> {
+        match &self.given("layouts")?.value {
+            Value::Layouts(layouts) => Some(layouts),
+            _ => None,
         }
     }
 
-    /// The layout that a figure shows.
+    /// The layout that a figure shows: the one given, or the first of those to compare.
     #[must_use]
     pub fn layout(&self) -> Layout {
-        self.word("layout")
-            .and_then(|name| Layout::from_name(name).ok())
-            .unwrap_or(Layout::R1)
+        let given = self
+            .text("layout")
+            .and_then(|name| Layout::from_name(name).ok());
+        let first = || {
+            self.given_layouts()
+                .and_then(|layouts| layouts.first().copied())
+        };
+        given.or_else(first).unwrap_or(Layout::R1)
     }
 
     /// What was given, as plain nested data in the order of the input table. Quantities are texts

@@ -202,7 +202,7 @@ mod tests {
     fn values_are_computed_not_typed() {
         let page = made("# A title\n\nThe rear carries {{ say('rear_axle_load') }}.\n").unwrap();
         assert!(
-            page.body.contains("11\u{2009}320\u{2009}N"),
+            page.body.contains("11\u{2009}321\u{2009}N"),
             "{}",
             page.body
         );

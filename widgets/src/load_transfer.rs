@@ -60,7 +60,7 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
     let loads = answer.loads;
     let total_n = loads.front_n + loads.rear_n;
     let inertia_n = chassis.mass_kg() * question.acceleration_m_s2;
-    let scale = ForceScale::fit(scale_step(chassis.weight_n()), look.width);
+    let scale = ForceScale::fit(scale_step(0.85 * chassis.weight_n()), look.width);
     // Tractive force in proportion to load: every axle uses the same friction.
     let tractive_n = inertia_n + question.air.drag_n + chassis.weight_n() * question.slope.sin;
     let share = |load_n: f64| tractive_n * load_n / total_n;
@@ -86,6 +86,7 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
         &mut rear
     };
     if tractive_n != 0.0 {
+        labelled.tractive_label.value = voice.force(labelled.tractive_n.abs());
         labelled.tractive_label.words = voice.word(tractive_word);
     }
     let mut subtitle = voice.whose(scenario);

@@ -142,7 +142,7 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
     let layout = scenario.layout();
     let found = limit(question, layout)?;
     let chassis = &question.chassis;
-    let scale = ForceScale::fit(scale_step(chassis.weight_n()), look.width);
+    let scale = ForceScale::fit(scale_step(0.85 * chassis.weight_n()), look.width);
     let reason = voice.word(&format!("reason.{}", found.limited_by.word()));
     let acceleration = voice.acceleration(found.acceleration_m_s2);
     let total_n = found.loads.front_n + found.loads.rear_n;

@@ -56,7 +56,7 @@ fn plan(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         width: look.width,
         title,
         subtitle: voice.whose(scenario),
-        description: describe(voice, question, layout, &answer, &turn, &reason),
+        description: describe(voice, question, layout, &answer, &shown, &reason),
         body: body(scenario),
         wheelbase_m: chassis.wheelbase_m(),
         track_front_m: question.front.track_m,
@@ -77,7 +77,7 @@ fn plan(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
             anticlockwise: true,
             label: ValueLabel {
                 value: String::new(),
-                words: voice.word("figure.turn_in_place.yaw"),
+                words: String::new(),
             },
         }),
         turning_centre: turns.then(|| TurningCentre {
@@ -199,8 +199,8 @@ fn describe(
     voice.fill(
         "figure.turn_in_place.describe",
         &[
-            &voice.force(force_n),
-            &voice.percent(share),
+            &voice.force(turn.front_force_n),
+            &voice.force(turn.rear_force_n),
             &torque,
             &voice.quantity(turn.energy_per_turn_j, D::Energy, 3),
         ],

@@ -1,6 +1,6 @@
 //! The topic's table, its readings and its working.
 
-use super::{Limit, Question, limit};
+use super::{Axle, AxleType, Differential, Limit, Question, limit};
 use crate::error::Problem;
 use crate::layout::{AxleDrive, Layout};
 use crate::load_transfer::{self, write_chassis};
@@ -260,8 +260,58 @@ fn write_solved(sheet: &mut Sheet, question: &Question, limit: &Limit) {
     sheet.given("F_r", limit.rear_force_n, D::Force);
     sheet.given("N_f", limit.loads.front_n, D::Force);
     sheet.given("N_r", limit.loads.rear_n, D::Force);
+    write_grip(sheet, question, limit);
     let right = format!("(F_f + F_r{})/m", resistance(question, " - "));
     sheet.satisfied(about, "a_x", ACCELERATION, &right, found, D::Acceleration);
+}
+
+/// What the axles that slip push with, where their friction is one constant: μ·N, and for a solid
+/// axle with an open differential what its unloaded wheel allows.
+fn write_grip(sheet: &mut Sheet, question: &Question, limit: &Limit) {
+    use super::LimitedBy::{AllSlip, FrontSlip, RearSlip};
+    let plain = |axle: &Axle| {
+        axle.load_sensitivity == 0.0
+            && axle.friction.peak_left.to_bits() == axle.friction.peak_right.to_bits()
+    };
+    let ends = [
+        (
+            &question.front,
+            [FrontSlip, AllSlip],
+            limit.front_force_n,
+            "F_f",
+            "μ*N_f",
+            "2*μ*(N_f/2 - ΔN)",
+        ),
+        (
+            &question.rear,
+            [RearSlip, AllSlip],
+            limit.rear_force_n,
+            "F_r",
+            "μ*N_r",
+            "2*μ*(N_r/2 - ΔN)",
+        ),
+    ];
+    for (axle, slips, force_n, symbol, whole, unloaded) in ends {
+        if !slips.contains(&limit.limited_by) || force_n == 0.0 || !plain(axle) {
+            continue;
+        }
+        let right = match axle.axle_type {
+            AxleType::Independent => whole,
+            AxleType::Solid { shift_per_force } if axle.differential == Differential::Open => {
+                sheet.given("k_s", shift_per_force, D::Ratio);
+                let shift = if symbol == "F_f" {
+                    "k_s*F_f"
+                } else {
+                    "k_s*F_r"
+                };
+                let moved_n = shift_per_force * force_n;
+                sheet.satisfied("step.shift", "ΔN", "", shift, moved_n, D::Force);
+                unloaded
+            }
+            AxleType::Solid { .. } => whole,
+        };
+        sheet.satisfied("step.grip", symbol, "", right, force_n, D::Force);
+    }
 }
 
 fn write_forces(sheet: &mut Sheet, question: &Question, layout: Layout, limit: &Limit) {

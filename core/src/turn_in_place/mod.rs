@@ -66,8 +66,8 @@ impl Verdict {
     #[must_use]
     pub fn word(self) -> &'static str {
         match self {
-            Self::Feasible => "four_driven_wheels",
-            Self::FeasibleTorqueUnknown => "four_driven_wheels_torque_unknown",
+            Self::Feasible => "wheels_driven_apart",
+            Self::FeasibleTorqueUnknown => "wheels_driven_apart_torque_unknown",
             Self::TorqueTooSmall => "motor_torque_too_small",
             Self::NoCounterRotation => "no_counter_rotation",
             Self::OtherAxleHolds => "undriven_axle_holds",

@@ -45,7 +45,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.axis.friction", "peak friction"),
     ("figure.axis.limit", "traction limit"),
     ("figure.axis.sliding_friction", "sliding friction"),
-    ("figure.axis.wheel_torque", "torque at each wheel"),
+    ("figure.axis.wheel_torque", "highest wheel torque"),
     ("figure.braking", "braking force"),
     ("figure.caution", "Caution"),
     ("figure.cg_height", "CG height {0}"),
@@ -125,7 +125,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.turn_in_place.centre", "turning centre"),
     (
         "figure.turn_in_place.chart_describe",
-        "The torque at each wheel grows in proportion to friction. At {0} it is {1}.",
+        "The torque at the wheel that needs most grows in proportion to friction. At {0} it is {1}.",
     ),
     (
         "figure.turn_in_place.chart_title",
@@ -137,7 +137,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "figure.turn_in_place.describe",
-        "Plan view of a car that faces right and turns anticlockwise on the spot. Right wheels push forward, left wheels rearward, each with {0}; {1} of every tyre's friction points along its wheel. Torque {2} at a wheel, energy {3} for one full turn.",
+        "Plan view of a car that faces right and turns anticlockwise on the spot. Right wheels push forward, left wheels rearward: each front wheel with {0}, each rear wheel with {1}. Mean torque {2} at a wheel, energy {3} for one full turn.",
     ),
     (
         "figure.turn_in_place.describe_cannot",
@@ -161,11 +161,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "figure.turn_in_place.note_torque",
-        "at each wheel, mean (has {0})",
+        "at each wheel on average (a motor gives {0})",
     ),
     (
         "figure.turn_in_place.note_torque_alone",
-        "at each wheel, mean",
+        "at each wheel on average",
     ),
     (
         "figure.turn_in_place.title",
@@ -175,7 +175,6 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.turn_in_place.title_cannot",
         "{0} cannot turn in place",
     ),
-    ("figure.turn_in_place.yaw", "yaw"),
     ("figure.weight", "weight"),
     ("figure.wheelbase", "wheelbase {0}"),
     (
@@ -209,7 +208,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "help.surface.friction_sliding",
-        "Coefficient of friction of a tyre that slides.",
+        "Coefficient of friction of a tyre that slides. Left out without a surface: the vehicle's own peak friction.",
     ),
     (
         "help.surface.grade",
@@ -438,15 +437,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "output.load_transfer.static_front_axle_load",
-        "front axle load at rest",
+        "front axle load at rest on the level",
     ),
     (
         "output.load_transfer.static_rear_axle_load",
-        "rear axle load at rest",
+        "rear axle load at rest on the level",
     ),
     (
         "output.load_transfer.transferred_load",
-        "load transferred to the rear",
+        "rear axle load gained against rest on the level",
     ),
     (
         "output.load_transfer.two_to_one_acceleration",
@@ -533,7 +532,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.turn_in_place.resisting_moment", "resisting moment"),
     (
         "output.turn_in_place.tractive_force_per_wheel",
-        "tractive force per wheel, mean",
+        "tractive force per wheel, on average",
     ),
     (
         "output.turn_in_place.turning_centre_behind_front_axle",
@@ -545,7 +544,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "output.turn_in_place.wheel_torque",
-        "torque per wheel, mean",
+        "torque per wheel, on average",
     ),
     (
         "problem.empty",
@@ -586,14 +585,6 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.turn_in_place",
         "How can a car turn with no wheel steered, and why not on tarmac?",
     ),
-    (
-        "reason.four_driven_wheels",
-        "Four motors drive the wheels of each side against the other, with torque to spare.",
-    ),
-    (
-        "reason.four_driven_wheels_torque_unknown",
-        "Four motors drive the wheels of each side against the other; whether they have the torque was not asked.",
-    ),
     ("reason.front_and_rear_slip", "front and rear tyres slip"),
     ("reason.front_lift", "front axle lifts"),
     ("reason.front_slip", "front tyres slip"),
@@ -614,6 +605,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "reason.undriven_axle_holds",
         "The driven pair cannot drag the other axle sideways; with its wheels spinning the car only swings about that axle.",
+    ),
+    (
+        "reason.wheels_driven_apart",
+        "Motors drive the wheels of each side against the other and have the torque for it.",
+    ),
+    (
+        "reason.wheels_driven_apart_torque_unknown",
+        "Motors drive the wheels of each side against the other; whether they have the torque was not asked.",
     ),
     (
         "script.restarted",
@@ -718,6 +717,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "front axle load at a steady speed",
     ),
     ("step.front_use", "friction that the front axle uses"),
+    (
+        "step.grip",
+        "tractive force of an axle that slips: all the friction it has",
+    ),
     ("step.heave", "heave of the CG"),
     (
         "step.ideal_share",
@@ -786,6 +789,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.rise_front", "rise over the front axle"),
     ("step.same_force", "the same at each wheel"),
     (
+        "step.shift",
+        "load that the drive torque of a solid axle moves from one wheel to the other, in proportion to the force",
+    ),
+    (
         "step.slide_front",
         "sliding speed of a front patch over yaw rate",
     ),
@@ -806,12 +813,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.speed_ratio_rolls",
         "wheel speed over yaw rate: the rolling wheels set it",
     ),
-    ("step.static_front", "front axle load at rest"),
-    ("step.static_rear", "rear axle load at rest"),
+    ("step.static_front", "front axle load at rest on the level"),
+    ("step.static_rear", "rear axle load at rest on the level"),
     ("step.torque", "mean torque per wheel"),
     ("step.torque_front", "torque of one front wheel"),
     ("step.torque_rear", "torque of one rear wheel"),
-    ("step.transfer", "load transferred to the rear"),
+    (
+        "step.transfer",
+        "rear axle load gained against rest on the level",
+    ),
     (
         "step.two_to_one",
         "acceleration at which the rear carries twice the front",
@@ -848,6 +858,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.view.chart", "chart"),
     ("ui.view.plan", "plan view"),
     ("ui.view.side", "side view"),
+    ("ui.view.traction.plan", "comparison"),
     ("ui.working", "Working"),
     ("ui.yes", "yes"),
     ("vehicle.corrie", "Corrie, a low sports car"),

@@ -344,6 +344,10 @@ mod tests {
         ],
         &[("traction.motor_limit", "as_fitted")],
         &[
+            ("traction.rear_axle_type", "solid"),
+            ("vehicle.final_drive_ratio", "2.9"),
+        ],
+        &[
             ("vehicle.cg_to_front_axle", "1.2 m"),
             ("vehicle.wheelbase", "2.4 m"),
             ("vehicle.track_front", "1.5 m"),

@@ -2,6 +2,8 @@
 //!
 //! A printer asks for each symbol's number; where it gets none it prints the symbol itself.
 
+use core::cell::Cell;
+
 use super::expression::{Expression, Function, Operator};
 use crate::format;
 
@@ -38,7 +40,7 @@ impl Expression {
     #[must_use]
     pub fn mathml(&self, numbers: Numbers) -> String {
         let mut out = String::from("<mrow>");
-        self.print(&MathMl, numbers, Binding::Sum, &mut out);
+        self.print(&MathMl::default(), numbers, Binding::Sum, &mut out);
         out.push_str("</mrow>");
         out
     }
@@ -289,7 +291,12 @@ impl Hand for Latex {
     }
 }
 
-struct MathMl;
+/// A fraction inside a fraction is written with a stroke, as books do: stacked, its digits would be too
+/// small to read.
+#[derive(Default)]
+struct MathMl {
+    inside: Cell<bool>,
+}
 
 impl Hand for MathMl {
     fn number(&self, number: &str, out: &mut String) {
@@ -334,12 +341,27 @@ impl Hand for MathMl {
             }
         }
     }
+    fn fraction_needs(&self) -> (Binding, Binding) {
+        if self.inside.get() {
+            (Binding::Product, Binding::Power)
+        } else {
+            (Binding::Sum, Binding::Sum)
+        }
+    }
     fn fraction(&self, out: &mut String, over: Part, under: Part) {
+        if self.inside.get() {
+            over(out);
+            out.push_str("<mo>/</mo>");
+            under(out);
+            return;
+        }
+        self.inside.set(true);
         out.push_str("<mfrac><mrow>");
         over(out);
         out.push_str("</mrow><mrow>");
         under(out);
         out.push_str("</mrow></mfrac>");
+        self.inside.set(false);
     }
     fn minimum(&self, out: &mut String, left: Part, right: Part) {
         out.push_str("<mi>min</mi><mrow><mo>(</mo>");

@@ -198,9 +198,9 @@ fn picture(context: &Context, scenario: &Scenario, view: &str) -> Result<String,
     let narrow_dark = file(Theme::Dark, "-dark", NARROW, "-narrow")?;
     let alt = escaped(&format!("{}. {}", drawing.title(), drawing.description()));
     Ok(format!(
-        "<picture><source media=\"(max-width: 599px) and (prefers-color-scheme: dark)\" srcset=\"{narrow_dark}\">\
+        "<picture><source media=\"screen and (max-width: 599px) and (prefers-color-scheme: dark)\" srcset=\"{narrow_dark}\">\
          <source media=\"(max-width: 599px)\" srcset=\"{narrow}\">\
-         <source media=\"(prefers-color-scheme: dark)\" srcset=\"{wide_dark}\">\
+         <source media=\"screen and (prefers-color-scheme: dark)\" srcset=\"{wide_dark}\">\
          <img src=\"{wide}\" alt=\"{alt}\"></picture>"
     ))
 }

@@ -79,6 +79,27 @@ async fn an_element_survives_what_a_page_does_to_it() {
 }
 
 #[tokio::test]
+async fn controls_chosen_by_script_are_whole_and_the_shown_layout_is_compared() {
+    let window = Window::open().await;
+    window.visit("three.html").await;
+    window.ready("axle-traction").await;
+    let seen = window
+        .run(
+            "const e = document.querySelector('axle-traction');\
+             e.setAttribute('controls', 'mass speed layout'); await e.updateComplete;\
+             await new Promise(r => setTimeout(r, 100));\
+             const labels = [...e.shadowRoot.querySelectorAll('.controls label')].map(l => l.textContent.trim());\
+             e.setAttribute('layout', 'F1R2');\
+             return [labels, Object.keys(e.answer.limits)];",
+        )
+        .await;
+    assert_eq!(seen[0], json!(["mass m", "speed V", "layout shown"]));
+    assert_eq!(seen[1], json!(["F1", "R1", "F2R2", "F1R2"]));
+    assert_eq!(window.complaints().await, Vec::<String>::new());
+    window.close().await;
+}
+
+#[tokio::test]
 async fn functions_of_the_script_answer_and_refuse_by_name() {
     let window = Window::open().await;
     window.visit("none.html").await;

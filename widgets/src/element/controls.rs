@@ -13,6 +13,7 @@ use web_sys::{HtmlInputElement, HtmlSelectElement};
 
 /// All controls of an element. They are made anew only when the page changes which there are.
 pub(super) fn controls(model: Model) -> AnyView {
+    let mut turn = false;
     let all = move || {
         model.arrangement.get();
         let (paths, system) = model.peek(|s| (s.control_paths(model.visual), s.system));
@@ -24,7 +25,12 @@ pub(super) fn controls(model: Model) -> AnyView {
         if !views.is_empty() {
             views.push(reset_all(model));
         }
-        views
+        // Another set of controls gets another wrapper: Leptos then makes all anew instead of
+        // patching one kind of control into another.
+        turn = !turn;
+        let wrapper = tag(if turn { "div" } else { "section" }, "set");
+        let wrapper = views.into_iter().fold(wrapper, |all, view| all.with(view));
+        vec![wrapper.view()]
     };
     tag("div", "controls")
         .fixed("part", "controls")
@@ -135,7 +141,16 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
         let steps = axlewright_core::math::round(scale.people(value) / step);
         format::plain(tidy(steps * step))
     };
-    let shown = move || scale.text(scale.number(model));
+    // What was refused stays in its field, to be corrected there.
+    let refused_text = move || {
+        model.read(|s| {
+            let problem = s.problem.as_ref();
+            problem
+                .filter(|p| p.field() == input.path)
+                .map(|p| p.value().to_owned())
+        })
+    };
+    let shown = move || refused_text().unwrap_or_else(|| scale.text(scale.number(model)));
     let name = move || model.read(|s| words::get(s.lang, &input.label_key()).to_owned());
     let reset_name = move || {
         let name = name();
@@ -253,7 +268,11 @@ fn choice(model: Model, input: &'static Input, options: &'static [&'static str])
             let now = s
                 .report
                 .as_ref()
-                .and_then(|r| r.scenario.word(path))
+                .and_then(|r| match path {
+                    // The layout that is shown need not have been named.
+                    "layout" => Some(r.scenario.layout().name()),
+                    _ => r.scenario.word(path),
+                })
                 .unwrap_or("");
             let mut html = String::new();
             if !none.is_empty() && (path != "vehicle.base" || now.is_empty()) {

@@ -62,6 +62,8 @@ fn views(model: Model) -> Option<AnyView> {
 }
 
 fn view_button(model: Model, view: View) -> AnyView {
+    // A topic may have a word of its own for a view.
+    let own = format!("ui.view.{}.{}", model.visual.topic.name, view.word());
     let key = format!("ui.view.{}", view.word());
     let pressed = move || {
         let chosen = model.read(|s| s.view == view && s.show.figure);
@@ -75,7 +77,12 @@ fn view_button(model: Model, view: View) -> AnyView {
         .fixed("type", "button")
         .live("aria-pressed", pressed)
         .on("click", move |_| model.restyle(&|state| state.view = view))
-        .says(move || model.read(|s| words::get(s.lang, &key).into()))
+        .says(move || {
+            model.read(|s| {
+                let word = words::find(s.lang, &own).unwrap_or_else(|| words::get(s.lang, &key));
+                word.into()
+            })
+        })
         .view()
 }
 

@@ -212,9 +212,8 @@ fn verticals(chart: &Chart, layout: &mut ChartLayout) {
         .iter()
         .map(|vertical| layout.place(vertical.x, 0.0).x)
         .collect();
-    // Rows count upwards from the plot; the axis title stands in the lowest.
-    let mut placed: Vec<Placed> = layout.y_title.take().into_iter().collect();
-    let titled = !placed.is_empty();
+    // Rows count upwards from the plot; the axis title stands above them, where no line crosses it.
+    let mut placed: Vec<Placed> = Vec::new();
     let rows = lines.len() + 2;
     for (vertical, line) in chart.verticals.iter().zip(&lines) {
         let width = text_width(&vertical.label, TEXT, false);
@@ -244,16 +243,23 @@ fn verticals(chart: &Chart, layout: &mut ChartLayout) {
         placed.extend(found);
     }
     let highest = placed.iter().map(|label| label.at.y).fold(0.0, f64::min);
-    if !placed.is_empty() {
-        layout.plot.y0 += LEADING - highest;
+    let mut title = layout.y_title.take();
+    if let Some(title) = &mut title {
+        title.at.y = if placed.is_empty() {
+            0.0
+        } else {
+            highest - LEADING
+        };
+    }
+    let top = title.as_ref().map_or(highest, |title| title.at.y);
+    if title.is_some() || !placed.is_empty() {
+        layout.plot.y0 += LEADING - top;
     }
     let lowest = layout.plot.y0 - LEADING / 2.0 - 6.0;
-    for label in &mut placed {
+    for label in placed.iter_mut().chain(&mut title) {
         label.at.y += lowest;
     }
-    if titled {
-        layout.y_title = Some(placed.remove(0));
-    }
+    layout.y_title = title;
     layout.verticals = placed;
 }
 
