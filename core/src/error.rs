@@ -133,7 +133,7 @@ impl Problem {
 
     /// The same refusal with the value as the scenario gave it, for values that were computed with.
     #[must_use]
-    pub(crate) fn as_given(mut self, scenario: &crate::Scenario) -> Self {
+    pub(crate) fn told_as_given(mut self, scenario: &crate::Scenario) -> Self {
         if let Self::NoAnswer { field, value, .. } = &mut self
             && let Some(text) = scenario.text(field)
         {

@@ -165,7 +165,7 @@ impl Topic {
             topic: self,
             scenario: scenario.clone(),
             readings: self.solve(scenario)?,
-            steps: (self.working)(scenario).map_err(|problem| problem.as_given(scenario))?,
+            steps: (self.working)(scenario).map_err(|problem| problem.told_as_given(scenario))?,
         })
     }
 
@@ -174,7 +174,7 @@ impl Topic {
     /// # Errors
     /// As [`Topic::report`].
     pub fn solve(&self, scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
-        (self.solve)(scenario).map_err(|problem| problem.as_given(scenario))
+        (self.solve)(scenario).map_err(|problem| problem.told_as_given(scenario))
     }
 
     /// The inputs that the topic reads.

@@ -60,7 +60,7 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
     let loads = answer.loads;
     let total_n = loads.front_n + loads.rear_n;
     let inertia_n = chassis.mass_kg() * question.acceleration_m_s2;
-    let scale = ForceScale::fit(scale_step(0.85 * chassis.weight_n()), look.width);
+    let scale = side_scale(chassis.weight_n(), inertia_n, look.width);
     // Tractive force in proportion to load: every axle uses the same friction.
     let tractive_n = inertia_n + question.air.drag_n + chassis.weight_n() * question.slope.sin;
     let share = |load_n: f64| tractive_n * load_n / total_n;
@@ -144,6 +144,15 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
         cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
         caution: None,
     })
+}
+
+/// Force scale of a side view: for the axle loads, and coarser only where the inertial force would
+/// leave the page.
+pub(crate) fn side_scale(weight_n: f64, inertia_n: f64, width: f64) -> ForceScale {
+    ForceScale::fit(
+        scale_step((0.85 * weight_n).max(0.5 * inertia_n.abs())),
+        width,
+    )
 }
 
 /// Wheel radius of a scenario, or one in proportion to the wheelbase where none is given.

@@ -2,11 +2,11 @@
 //! and a chart against friction.
 
 use crate::figure::{
-    Axis, AxleForces, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, Drag, ForceScale, Line,
-    Marker, Role, Scene, SideView, ValueLabel, Vertical, bars, side_view,
+    Axis, AxleForces, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, Drag, Line, Marker,
+    Role, Scene, SideView, ValueLabel, Vertical, bars, side_view,
 };
-use crate::load_transfer::{chart_height, grade_label, wheel_radius};
-use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
+use crate::load_transfer::{chart_height, grade_label, side_scale, wheel_radius};
+use crate::visual::{Drawing, Look, View, Visual, Voice, body};
 use axlewright_core::layout::Layout;
 use axlewright_core::surface::{self, Friction, SURFACES};
 use axlewright_core::traction::{Limit, Question, TOPIC, limit};
@@ -142,7 +142,8 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
     let layout = scenario.layout();
     let found = limit(question, layout)?;
     let chassis = &question.chassis;
-    let scale = ForceScale::fit(scale_step(0.85 * chassis.weight_n()), look.width);
+    let inertia_n = chassis.mass_kg() * found.acceleration_m_s2;
+    let scale = side_scale(chassis.weight_n(), inertia_n, look.width);
     let reason = voice.word(&format!("reason.{}", found.limited_by.word()));
     let acceleration = voice.acceleration(found.acceleration_m_s2);
     let total_n = found.loads.front_n + found.loads.rear_n;
@@ -162,7 +163,6 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
             }
         },
     };
-    let inertia_n = chassis.mass_kg() * found.acceleration_m_s2;
     let metres = |value: f64| voice.quantity(value, D::Length, 3);
     Ok(side_view(&SideView {
         width: look.width,

@@ -190,7 +190,7 @@ fn describe(
             &[layout.name(), reason],
         );
     }
-    let (force_n, share) = mean(question, turn);
+    let (force_n, _) = mean(question, turn);
     let torque = question
         .wheel_radius_m
         .map_or_else(String::new, |radius_m| {
