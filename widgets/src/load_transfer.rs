@@ -1,10 +1,11 @@
 //! Weight transfer under acceleration: side view and chart.
 
 use crate::figure::{
-    Axis, AxleForces, Chart, ChartPoint, Dash, Drag, ForceScale, GhostLoads, Line, Role, Scene,
-    SideView, ValueLabel, Vertical, WIDE, side_view,
+    Axis, Chart, ChartPoint, Dash, GhostLoads, Line, Role, Scene, SideView, Vertical, WIDE,
+    side_view,
 };
-use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
+use crate::side::SideState;
+use crate::visual::{Drawing, Look, View, Visual, Voice, scale_step};
 use axlewright_core::load_transfer::{Answer, Question, TOPIC, axle_loads, solve};
 use axlewright_core::units::Dimension as D;
 use axlewright_core::{GRAVITY_M_S2, Problem, Scenario, format};
@@ -58,116 +59,47 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
     let voice = Voice::of(look);
     let chassis = &question.chassis;
     let loads = answer.loads;
-    let total_n = loads.front_n + loads.rear_n;
-    let inertia_n = chassis.mass_kg() * question.acceleration_m_s2;
-    let scale = side_scale(chassis.weight_n(), inertia_n, look.width);
+    let weight_n = chassis.weight_n();
     // Tractive force in proportion to load: every axle uses the same friction.
-    let tractive_n = inertia_n + question.air.drag_n + chassis.weight_n() * question.slope.sin;
-    let share = |load_n: f64| tractive_n * load_n / total_n;
-    let tractive_word = if tractive_n < 0.0 {
-        "figure.braking"
-    } else {
-        "figure.tractive"
+    let needed_n = chassis.mass_kg() * question.acceleration_m_s2
+        + question.air.drag_n
+        + weight_n * question.slope.sin;
+    let total_n = loads.front_n + loads.rear_n;
+    let state = SideState {
+        scenario,
+        chassis,
+        air: &question.air,
+        slope: question.slope,
+        acceleration_m_s2: question.acceleration_m_s2,
+        loads,
+        forces_n: (
+            needed_n * loads.front_n / total_n,
+            needed_n * loads.rear_n / total_n,
+        ),
     };
-    let axle = |load_n: f64, key: &str| AxleForces {
-        load_n,
-        load_label: ValueLabel {
-            value: voice.force(load_n),
-            words: voice.fill(key, &[&voice.percent(load_n / total_n)]),
-        },
-        tractive_n: share(load_n),
-        tractive_label: ValueLabel::default(),
-    };
-    let mut front = axle(loads.front_n, "figure.front_load");
-    let mut rear = axle(loads.rear_n, "figure.rear_load");
-    let labelled = if tractive_n < 0.0 {
-        &mut front
-    } else {
-        &mut rear
-    };
-    if tractive_n != 0.0 {
-        labelled.tractive_label.value = voice.force(labelled.tractive_n.abs());
-        labelled.tractive_label.words = voice.word(tractive_word);
-    }
     let mut subtitle = voice.whose(scenario);
     if answer.squat.is_some_and(|squat| squat.pitch_rad != 0.0) {
         let times = format::fixed(SQUAT_DRAWN, 0);
         subtitle = format!("{} {subtitle}", voice.fill("figure.squat", &[&times]));
     }
-    let metres = |value: f64| voice.quantity(value, D::Length, 3);
+    let description = voice.fill(
+        "figure.load_transfer.describe",
+        &[
+            &voice.force(loads.front_n),
+            &voice.force(loads.rear_n),
+            &voice.force(state.inertia_n()),
+            &voice.quantity(chassis.cg_height_m(), D::Length, 3),
+        ],
+    );
     side_view(&SideView {
-        width: look.width,
         title: title(voice, question, answer),
         subtitle,
-        description: voice.fill(
-            "figure.load_transfer.describe",
-            &[
-                &voice.force(loads.front_n),
-                &voice.force(loads.rear_n),
-                &voice.force(inertia_n),
-                &metres(chassis.cg_height_m()),
-            ],
-        ),
-        body: body(scenario),
-        wheelbase_m: chassis.wheelbase_m(),
-        wheel_radius_m: wheel_radius(scenario, chassis.wheelbase_m()),
-        cg_behind_front_m: chassis.cg_to_front_axle_m(),
-        cg_height_m: chassis.cg_height_m(),
-        scale,
-        scale_bar: voice.scale_bar(&scale),
-        front,
-        rear,
+        description,
         ghost: look.pinned.and_then(ghost),
-        inertia_n,
-        inertia_label: ValueLabel {
-            value: voice.word("figure.inertia"),
-            words: voice.force(inertia_n.abs()),
-        },
-        drag: (question.air.drag_n > 0.0).then(|| Drag {
-            force_n: question.air.drag_n,
-            height_m: question.air.drag_height_m,
-            label: ValueLabel {
-                value: voice.force(question.air.drag_n),
-                words: voice.word("figure.drag"),
-            },
-        }),
-        grade_rad: question.slope.angle_rad,
-        grade_label: grade_label(voice, scenario),
-        weight_n: chassis.weight_n(),
-        weight_label: ValueLabel {
-            value: voice.force(chassis.weight_n()),
-            words: voice.word("figure.weight"),
-        },
         pitch_rad: answer.squat.map_or(0.0, |squat| -squat.pitch_rad),
         pitch_exaggeration: SQUAT_DRAWN,
-        wheelbase_label: voice.fill("figure.wheelbase", &[&metres(chassis.wheelbase_m())]),
-        cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
-        caution: None,
+        ..state.view(look)
     })
-}
-
-/// Force scale of a side view: for the axle loads, and coarser only where the inertial force would
-/// leave the page.
-pub(crate) fn side_scale(weight_n: f64, inertia_n: f64, width: f64) -> ForceScale {
-    ForceScale::fit(
-        scale_step((0.85 * weight_n).max(0.5 * inertia_n.abs())),
-        width,
-    )
-}
-
-/// Wheel radius of a scenario, or one in proportion to the wheelbase where none is given.
-pub(crate) fn wheel_radius(scenario: &Scenario, wheelbase_m: f64) -> f64 {
-    scenario
-        .number("vehicle.wheel_radius")
-        .unwrap_or(0.115 * wheelbase_m)
-}
-
-pub(crate) fn grade_label(voice: Voice, scenario: &Scenario) -> String {
-    let grade = scenario.number("surface.grade").unwrap_or(0.0);
-    if grade == 0.0 {
-        return String::new();
-    }
-    voice.fill("figure.grade", &[&voice.quantity(grade, D::Slope, 2)])
 }
 
 fn ghost(pinned: &Scenario) -> Option<GhostLoads> {

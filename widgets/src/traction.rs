@@ -2,10 +2,11 @@
 //! and a chart against friction.
 
 use crate::figure::{
-    Axis, AxleForces, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, Drag, Line, Marker,
-    Role, Scene, SideView, ValueLabel, Vertical, bars, side_view,
+    Axis, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, Line, Marker, Role, Scene, SideView,
+    Vertical, bars, side_view,
 };
-use crate::load_transfer::{chart_height, grade_label, side_scale, wheel_radius};
+use crate::load_transfer::chart_height;
+use crate::side::SideState;
 use crate::visual::{Drawing, Look, View, Visual, Voice, body};
 use axlewright_core::layout::Layout;
 use axlewright_core::surface::{self, Friction, SURFACES};
@@ -141,31 +142,18 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
     let voice = Voice::of(look);
     let layout = scenario.layout();
     let found = limit(question, layout)?;
-    let chassis = &question.chassis;
-    let inertia_n = chassis.mass_kg() * found.acceleration_m_s2;
-    let scale = side_scale(chassis.weight_n(), inertia_n, look.width);
     let reason = voice.word(&format!("reason.{}", found.limited_by.word()));
     let acceleration = voice.acceleration(found.acceleration_m_s2);
-    let total_n = found.loads.front_n + found.loads.rear_n;
-    let axle = |load_n: f64, force_n: f64, key: &str| AxleForces {
-        load_n,
-        load_label: ValueLabel {
-            value: voice.force(load_n),
-            words: voice.fill(key, &[&voice.percent(load_n / total_n)]),
-        },
-        tractive_n: force_n,
-        tractive_label: if force_n == 0.0 {
-            ValueLabel::default()
-        } else {
-            ValueLabel {
-                value: voice.force(force_n),
-                words: voice.word("figure.tractive"),
-            }
-        },
+    let state = SideState {
+        scenario,
+        chassis: &question.chassis,
+        air: &question.air,
+        slope: question.slope,
+        acceleration_m_s2: found.acceleration_m_s2,
+        loads: found.loads,
+        forces_n: (found.front_force_n, found.rear_force_n),
     };
-    let metres = |value: f64| voice.quantity(value, D::Length, 3);
     Ok(side_view(&SideView {
-        width: look.width,
         title: voice.fill(
             "figure.traction.side_title",
             &[layout.name(), &acceleration, &reason],
@@ -187,45 +175,7 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
                 &voice.force(found.rear_force_n),
             ],
         ),
-        body: body(scenario),
-        wheelbase_m: chassis.wheelbase_m(),
-        wheel_radius_m: wheel_radius(scenario, chassis.wheelbase_m()),
-        cg_behind_front_m: chassis.cg_to_front_axle_m(),
-        cg_height_m: chassis.cg_height_m(),
-        scale,
-        scale_bar: voice.scale_bar(&scale),
-        front: axle(
-            found.loads.front_n,
-            found.front_force_n,
-            "figure.front_load",
-        ),
-        rear: axle(found.loads.rear_n, found.rear_force_n, "figure.rear_load"),
-        ghost: None,
-        inertia_n,
-        inertia_label: ValueLabel {
-            value: voice.word("figure.inertia"),
-            words: voice.force(inertia_n.abs()),
-        },
-        drag: (question.air.drag_n > 0.0).then(|| Drag {
-            force_n: question.air.drag_n,
-            height_m: question.air.drag_height_m,
-            label: ValueLabel {
-                value: voice.force(question.air.drag_n),
-                words: voice.word("figure.drag"),
-            },
-        }),
-        grade_rad: question.slope.angle_rad,
-        grade_label: grade_label(voice, scenario),
-        weight_n: chassis.weight_n(),
-        weight_label: ValueLabel {
-            value: voice.force(chassis.weight_n()),
-            words: voice.word("figure.weight"),
-        },
-        pitch_rad: 0.0,
-        pitch_exaggeration: 1.0,
-        wheelbase_label: voice.fill("figure.wheelbase", &[&metres(chassis.wheelbase_m())]),
-        cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
-        caution: None,
+        ..state.view(look)
     }))
 }
 

@@ -5,7 +5,8 @@ use crate::figure::{
     Axis, Caution, Chart, ChartPoint, Dash, ForceScale, Line, PlanView, PlanWheel, Role, Scene,
     TurningCentre, ValueLabel, Vertical, YawArrow, plan_view,
 };
-use crate::load_transfer::{chart_height, wheel_radius};
+use crate::load_transfer::chart_height;
+use crate::side::wheel_radius;
 use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
 use axlewright_core::layout::Layout;
 use axlewright_core::surface::{SURFACES, Surface};
