@@ -169,6 +169,20 @@ impl Topic {
         })
     }
 
+    /// Solves a scenario and leaves the working unwritten, for what must be quick: a moving slider.
+    /// [`Report::write_working`] adds it.
+    ///
+    /// # Errors
+    /// As [`Topic::report`].
+    pub fn brief(&'static self, scenario: &Scenario) -> Result<Report, Problem> {
+        Ok(Report {
+            topic: self,
+            scenario: scenario.clone(),
+            readings: self.solve(scenario)?,
+            steps: Vec::new(),
+        })
+    }
+
     /// Solves a scenario, without the working.
     ///
     /// # Errors
@@ -200,6 +214,16 @@ impl Topic {
 }
 
 impl Report {
+    /// Writes the working where it is not there yet.
+    pub fn write_working(&mut self) {
+        // What has been solved has a working; were there none, the list would stay empty.
+        if self.steps.is_empty()
+            && let Ok(steps) = (self.topic.working)(&self.scenario)
+        {
+            self.steps = steps;
+        }
+    }
+
     /// The number of a path.
     #[must_use]
     pub fn number(&self, path: &str) -> Option<f64> {

@@ -133,33 +133,48 @@ fn an_axle_that_sticks_takes_up_what_the_other_leaves() {
 }
 
 /// A pair must also hold its own axle against the drag of the other, so its full moment can be the
-/// larger of the two and still not be enough. The two moments that are shown must explain the verdict.
+/// larger of the two and still not be enough. The reason then says just that: the two moments that are
+/// shown and the verdict must not contradict each other.
 #[test]
-fn the_moments_shown_for_a_pair_explain_its_verdict() {
-    let scenario = scenario(&[
-        ("vehicle.mass", "600 kg"),
-        ("vehicle.wheelbase", "2.15 m"),
-        ("vehicle.cg_to_front_axle", "0.633 m"),
-        ("vehicle.track_front", "1.9 m"),
-        ("surface.friction_sliding", "0.8"),
-        ("layouts", "F2"),
-    ]);
-    let report = topic::find("turn_in_place")
-        .unwrap()
-        .report(&scenario)
-        .unwrap();
-    let moment = |name: &str| report.number(&format!("layouts.F2.{name}")).unwrap();
-    let (drives, holds) = (moment("driving_moment"), moment("holding_moment"));
-    let feasible = report
-        .readings
-        .iter()
-        .find(|r| r.path == "layouts.F2.feasible");
-    let feasible = feasible.unwrap().value == ReadingValue::Flag(true);
-    assert_eq!(
-        feasible,
-        drives > holds,
-        "{drives} N·m drive, {holds} N·m hold"
-    );
+fn the_moments_shown_for_a_pair_agree_with_its_reason() {
+    for (cg, reason) in [
+        ("0.633 m", "pair_holds_itself"),
+        ("1.1 m", "undriven_axle_holds"),
+    ] {
+        let scenario = scenario(&[
+            ("vehicle.mass", "600 kg"),
+            ("vehicle.wheelbase", "2.15 m"),
+            ("vehicle.cg_to_front_axle", cg),
+            ("vehicle.track_front", "1.9 m"),
+            ("surface.friction_sliding", "0.8"),
+            ("layouts", "F2"),
+        ]);
+        let report = topic::find("turn_in_place")
+            .unwrap()
+            .report(&scenario)
+            .unwrap();
+        let moment = |name: &str| report.number(&format!("layouts.F2.{name}")).unwrap();
+        let (drives, holds) = (moment("driving_moment"), moment("holding_moment"));
+        assert_eq!(
+            drives > holds,
+            reason == "pair_holds_itself",
+            "{drives} N·m drive, {holds} N·m hold"
+        );
+        let value = |path: &str| {
+            let found = report.readings.iter().find(|r| r.path == path);
+            found.map(|r| r.value.clone())
+        };
+        assert_eq!(
+            value("layouts.F2.reason"),
+            Some(ReadingValue::Word(reason)),
+            "CG at {cg}"
+        );
+        assert_eq!(
+            value("layouts.F2.feasible"),
+            Some(ReadingValue::Flag(false)),
+            "CG at {cg}"
+        );
+    }
 }
 
 /// A value is told as it was given.

@@ -150,7 +150,7 @@ fn working(context: &Context, path: &str) -> Result<String, Error> {
 fn results(context: &Context) -> Result<String, Error> {
     let report = report(context)?;
     let mut html = format!(
-        "<table class=\"results\"><thead><tr><th scope=\"col\">{}</th><th scope=\"col\">{}</th></tr></thead><tbody>",
+        "<table class=\"results\" tabindex=\"0\"><thead><tr><th scope=\"col\">{}</th><th scope=\"col\">{}</th></tr></thead><tbody>",
         words::get(LANG, "ui.quantity"),
         words::get(LANG, "ui.value")
     );
@@ -240,7 +240,7 @@ fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
 
 /// Published checks as a table: what the source says, what the core says.
 fn checks(context: &Context, ids: &[String]) -> Result<String, Error> {
-    let mut html = String::from("<table class=\"checks\">");
+    let mut html = String::from("<table class=\"checks\" tabindex=\"0\">");
     let heads = [
         "check_case",
         "check_published",
@@ -326,7 +326,7 @@ fn surfaces() -> String {
             format!("{low_text} – {}", format::fixed(high, 2))
         }
     };
-    let mut html = String::from("<table>");
+    let mut html = String::from("<table tabindex=\"0\">");
     let heads = [
         "surface",
         "surface_peak",

@@ -201,10 +201,10 @@ impl Handle {
     /// The last good answer with its working as a plain object; null before the first.
     #[must_use]
     pub fn answer(&self) -> JsValue {
-        self.model.peek(|s| {
-            s.report
-                .as_ref()
-                .map_or(JsValue::NULL, |r| to_js(&r.to_tree()))
+        let report = self.model.peek(|s| s.report.clone());
+        report.map_or(JsValue::NULL, |mut report| {
+            report.write_working();
+            to_js(&report.to_tree())
         })
     }
 

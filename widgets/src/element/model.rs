@@ -155,9 +155,19 @@ impl Model {
         self.peek(|state| self.complete(&state.current))
     }
 
+    /// Solves a scenario; the working is written only while the reader looks at one.
+    fn solve(&self, scenario: &Scenario) -> Result<Report, Problem> {
+        let topic = self.visual.topic;
+        if self.peek(|state| state.opened.is_empty()) {
+            topic.brief(scenario)
+        } else {
+            topic.report(scenario)
+        }
+    }
+
     /// Solves what is shown. Used when the page changed something: no `axle-change` leaves.
     pub(super) fn refresh(&self) {
-        match self.visual.topic.report(&self.scenario()) {
+        match self.solve(&self.scenario()) {
             Ok(report) => self.accept(report, None),
             Err(problem) => self.refuse(problem),
         }
@@ -230,7 +240,7 @@ impl Model {
 
     fn show_next(&self, next: Scenario) {
         let complete = self.complete(&next);
-        match self.visual.topic.report(&complete) {
+        match self.solve(&complete) {
             Ok(report) => {
                 self.tell("axle-change", &complete.to_tree());
                 self.accept(report, Some(next));

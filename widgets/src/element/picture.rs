@@ -118,8 +118,9 @@ fn watch_width(model: Model, place: Place) {
 pub(super) fn chart(model: Model) -> AnyView {
     let place = Place::new();
     let stirred = repaint_signal();
+    let mut colours: Option<(u32, f64, Colours)> = None;
     follow(move || {
-        stirred.get();
+        let stirs = stirred.get();
         let Some(div) = place.get() else { return };
         div.set_hidden(model.read(|s| !s.show.chart));
         let canvas = div.first_element_child();
@@ -127,8 +128,20 @@ pub(super) fn chart(model: Model) -> AnyView {
             return;
         };
         model.read(|state| {
-            if let (Some(chart), true) = (&state.chart, state.show.chart) {
-                paint(&canvas, chart);
+            let (Some(chart), true) = (&state.chart, state.show.chart) else {
+                return;
+            };
+            // Reading colours makes the browser style the whole page. While a slider moves, those of
+            // half a second ago will do.
+            let now = js_sys::Date::now();
+            let fresh = colours
+                .as_ref()
+                .is_some_and(|(at, read, _)| *at == stirs && now - read < 500.0);
+            if !fresh {
+                colours = Colours::of(&canvas).map(|read| (stirs, now, read));
+            }
+            if let Some((_, _, colours)) = &colours {
+                paint(&canvas, chart, colours);
             }
         });
     });
@@ -183,13 +196,25 @@ fn repaint_signal() -> RwSignal<u32> {
     stirred
 }
 
+/// What a chart takes from the page's style.
+struct Colours {
+    palette: Palette,
+    family: String,
+}
+
+impl Colours {
+    fn of(canvas: &HtmlCanvasElement) -> Option<Self> {
+        let style = window().get_computed_style(canvas).ok()??;
+        Some(Self {
+            palette: palette(&style),
+            family: style.get_property_value("font-family").unwrap_or_default(),
+        })
+    }
+}
+
 /// Draws a chart so that its store is as fine as the screen, and never coarser than two to one.
-fn paint(canvas: &HtmlCanvasElement, chart: &crate::figure::Chart) {
+fn paint(canvas: &HtmlCanvasElement, chart: &crate::figure::Chart, colours: &Colours) {
     let scale = window().device_pixel_ratio().clamp(2.0, 4.0);
-    let Ok(Some(style)) = window().get_computed_style(canvas) else {
-        return;
-    };
-    let family = style.get_property_value("font-family").unwrap_or_default();
     let size = ((chart.width * scale) as u32, (chart.height * scale) as u32);
     canvas.set_width(size.0);
     canvas.set_height(size.1);
@@ -197,7 +222,13 @@ fn paint(canvas: &HtmlCanvasElement, chart: &crate::figure::Chart) {
         return;
     };
     // A chart that cannot be drawn stays blank; its description is still there.
-    let _ = draw_chart(&mut backend, chart, &palette(&style), &family, scale);
+    let _ = draw_chart(
+        &mut backend,
+        chart,
+        &colours.palette,
+        &colours.family,
+        scale,
+    );
 }
 
 /// The page's colours: its custom properties where they are plain hex, or the system's own colours

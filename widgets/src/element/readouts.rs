@@ -54,6 +54,9 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
                 state.opened.retain(|other| *other != path);
                 if open {
                     state.opened.push(path.clone());
+                    if let Some(report) = &mut state.report {
+                        report.write_working();
+                    }
                 }
             });
         }
