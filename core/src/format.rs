@@ -44,10 +44,15 @@ pub fn significant(value: f64, digits: u8) -> String {
         digits - 1 + leading_zeros
     };
     if decimals >= 0 {
-        // Rounding may carry into one digit more: 9.996 is 10.0, not 10.00.
+        // Rounding may carry into one digit more: 9.996 is 10.0, not 10.00, and 0.9999 is 1.00.
         let half_step = 0.5 * math::power_of_ten(-decimals);
-        let carried = magnitude < bound && magnitude + half_step >= bound;
-        let one_less = i32::from(carried && decimals > 0 && magnitude >= 1.0);
+        let next = if magnitude < 1.0 {
+            math::power_of_ten(1 - leading_zeros)
+        } else {
+            bound
+        };
+        let carried = magnitude + half_step >= next;
+        let one_less = i32::from(carried && decimals > 0);
         return fixed(value, (decimals - one_less) as u8);
     }
     // Five digits of a load are honest, six are not: "11 320 N", but "334 000 J".
@@ -127,6 +132,8 @@ mod tests {
             (1.658, 3, "1.66"),
             (0.6, 3, "0.600"),
             (9.996, 3, "10.0"),
+            (0.99999, 3, "1.00"),
+            (0.099_99, 3, "0.100"),
             (1326.4, 4, "1\u{2009}326"),
             (333_968.0, 3, "334\u{2009}000"),
             (-5.0, 2, "−5.0"),

@@ -161,6 +161,8 @@ pub fn starter(topic: &Topic) -> String {
         topic.name,
         words::get(Lang::English, "starter.intro")
     );
+    // A commented field tells the value that it has without being set.
+    let shown = topic.example().unwrap_or_default();
     let mut section = "";
     let mut inputs: Vec<&Input> = topic.inputs().collect();
     // TOML wants the fields without a section before the first section.
@@ -192,7 +194,8 @@ pub fn starter(topic: &Topic) -> String {
                     ..
                 },
             ) => {
-                let value = default.unwrap_or(usual.0);
+                let shown = shown.number(input.path);
+                let value = shown.or(*default).unwrap_or(usual.0);
                 let shown = format!("{} {}", format::plain(value), dimension.si_unit());
                 format!("\"{}\"", shown.trim())
             }

@@ -89,7 +89,8 @@ class AxleElement extends HTMLElement {
   get answer() {
     return (this.#handle && ask(this.#instance, () => this.#handle.answer())) ?? null;
   }
-  figure(kind = "svg") {
+  async figure(kind = "svg") {
+    if (kind === "png") return pngOf(await this.figure());
     return this.#request((handle) => handle.figure(kind));
   }
   table(kind = "csv") {

@@ -52,3 +52,20 @@ const sentence = (language, key) => {
   const tags = [language, language.split("-")[0], "en"];
   return TABLE.words[tags.find((tag) => TABLE.words[tag]?.[key])]?.[key] ?? "";
 };
+
+// A figure as a PNG file, two pixels for each of its units.
+const pngOf = async (svg) => {
+  const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
+  try {
+    const image = new Image();
+    image.src = address;
+    await image.decode();
+    const canvas = document.createElement("canvas");
+    canvas.width = 2 * image.naturalWidth;
+    canvas.height = 2 * image.naturalHeight;
+    canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
+    return await new Promise((done) => canvas.toBlob(done, "image/png"));
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+};

@@ -164,6 +164,14 @@ async fn the_browser_writes_the_same_figure_as_the_program() {
             ours.as_str() == Some(&done.stdout),
             "{topic}: the figures differ"
         );
+        let png = window
+            .run(&format!(
+                "const b = await document.querySelector('{tag}').figure('png');\
+                 const i = await createImageBitmap(b);\
+                 return [b.type, i.width, String.fromCharCode(...new Uint8Array(await b.slice(1, 4).arrayBuffer()))];"
+            ))
+            .await;
+        assert_eq!(png, json!(["image/png", 2000, "PNG"]), "{topic}");
         let table = window
             .run(&format!(
                 "return await document.querySelector('{tag}').table('csv');"
