@@ -15,7 +15,10 @@ async fn every_page_paints_its_element() {
         window.visit(page).await;
         window.ready(tag).await;
         window
-            .run("await new Promise(r => setTimeout(r, 300));")
+            .run(&format!(
+                "document.querySelector('{tag}').scrollIntoView();\
+                 await new Promise(r => setTimeout(r, 300));"
+            ))
             .await;
         let png = window.driver.screenshot_as_png().await.expect("a picture");
         assert!(
