@@ -76,7 +76,7 @@ pub fn ticks(min: f64, max: f64, step: f64) -> Vec<f64> {
 }
 
 /// A tick's text: as many decimals as its step needs, "−" for minus, and a thin
-/// space between thousands above 9999.
+/// space between thousands, as all numbers here have.
 pub fn tick_text(value: f64, step: f64, decimal_mark: char) -> String {
     let (mut decimals, mut unit, mut part) = (0, 1u64, step);
     // 0.999…: a step of 0.1 is not quite a tenth.
@@ -105,7 +105,7 @@ pub fn tick_text(value: f64, step: f64, decimal_mark: char) -> String {
 fn push_grouped(out: &mut String, value: u64) {
     let mut digits = String::new();
     push_digits(&mut digits, value);
-    let grouped = digits.len() > 4;
+    let grouped = digits.len() > 3;
     for (index, digit) in digits.chars().enumerate() {
         if grouped && index > 0 && (digits.len() - index).is_multiple_of(3) {
             out.push('\u{2009}');
@@ -151,7 +151,7 @@ mod tests {
 
     #[test]
     fn thousands_are_spaced_above_9999() {
-        assert_eq!(tick_text(5000.0, 1000.0, '.'), "5000");
+        assert_eq!(tick_text(5000.0, 1000.0, '.'), "5\u{2009}000");
         assert_eq!(tick_text(15000.0, 5000.0, '.'), "15\u{2009}000");
         assert_eq!(
             tick_text(-1234567.5, 0.5, ','),
