@@ -57,7 +57,14 @@ fn limits(scenario: &Scenario, question: &Question) -> Result<Vec<(Layout, Limit
 fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, Problem> {
     let voice = Voice::of(look);
     let limits = limits(scenario, question)?;
-    let reason = |limit: &Limit| voice.word(&format!("reason.{}", limit.limited_by.word()));
+    let reason = |limit: &Limit| {
+        let reason = voice.word(&format!("reason.{}", limit.limited_by.word()));
+        if limit.acceleration_m_s2 < 0.0 {
+            voice.fill("figure.traction.cannot_hold", &[&reason])
+        } else {
+            reason
+        }
+    };
     let in_g = |limit: &Limit| limit.acceleration_m_s2 / GRAVITY_M_S2;
     let by_limit = |a: &&(Layout, Limit), b: &&(Layout, Limit)| {
         a.1.acceleration_m_s2.total_cmp(&b.1.acceleration_m_s2)

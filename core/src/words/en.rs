@@ -104,6 +104,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Traction limit of {0}: {1}",
     ),
     (
+        "figure.traction.cannot_hold",
+        "cannot keep its speed here: {0}",
+    ),
+    (
         "figure.traction.chart_describe",
         "Lines of the traction limit against peak friction. At {0}: {1}.",
     ),
