@@ -89,10 +89,15 @@ class AxleElement extends HTMLElement {
   get answer() {
     return (this.#handle && ask(this.#instance, () => this.#handle.answer())) ?? null;
   }
-  async figure(kind = "svg") {
-    if (kind === "png") return pngOf(await this.figure());
+  async figure(kind = "svg", { scale = 2 } = {}) {
+    if (kind === "png") return pngOf(await this.figure(), scale);
     return this.#request((handle) => handle.figure(kind));
   }
+  undo() { return this.#request((handle) => handle.undo()); }
+  redo() { return this.#request((handle) => handle.redo()); }
+  reset() { return this.#request((handle) => handle.reset()); }
+  pin() { return this.#request((handle) => handle.pin(true)); }
+  unpin() { return this.#request((handle) => handle.pin(false)); }
   table(kind = "csv") {
     return this.#request((handle) => handle.table(kind));
   }
@@ -115,6 +120,10 @@ class AxleElement extends HTMLElement {
     this.#notice.setAttribute("part", "notice");
     this.#notice.setAttribute("role", "status");
     this.shadowRoot.replaceChildren(this.#slot, this.#notice);
+    this.shadowRoot.addEventListener("click", ({ target }) => {
+      const act = target.closest("[data-do]")?.dataset.do;
+      if (act) this.#act(...act.split(" "));
+    });
   }
 
   #await() {
@@ -268,6 +277,35 @@ class AxleElement extends HTMLElement {
       this.#hush("restarted");
     }
     this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
+  }
+
+  // What a button of the toolbar asks for; `more` is a scale or the path of a result.
+  async #act(act, more) {
+    let done;
+    try {
+      if (act === "screen") {
+        await (document.fullscreenElement === this ? document.exitFullscreen() : this.requestFullscreen());
+      } else if (act === "print") {
+        await printOnly(this.#base, this.#language);
+      } else if (act === "latex" || act === "text") {
+        await copy(await this.#request((handle) => handle.working(more, act)));
+        done = "copied";
+      } else {
+        const { name, type, content } = await this.#request((handle) => handle.file(act === "png" ? "svg" : act));
+        const text = typeof content === "string" ? content : JSON.stringify(content, null, 2);
+        if (type === "copy") await copy(text);
+        else if (act === "png") save(name.replace(/svg$/, `${more}x.png`), await pngOf(text, Number(more)));
+        else save(name, new Blob([text], { type }));
+        done = type === "copy" ? "copied" : ["saved", act === "png" ? name.replace(/svg$/, `${more}x.png`) : name];
+      }
+    } catch {
+      done = "refused";
+    }
+    const place = this.#base?.querySelector(".done");
+    if (!place || !done) return;
+    const [key, part = ""] = [done].flat();
+    place.textContent = sentence(this.#language, key).replace("{0}", part);
+    setTimeout(() => { place.textContent = ""; }, 6000);
   }
 
   #say(key, seconds) {

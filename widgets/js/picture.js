@@ -53,16 +53,17 @@ const sentence = (language, key) => {
   return TABLE.words[tags.find((tag) => TABLE.words[tag]?.[key])]?.[key] ?? "";
 };
 
-// A figure as a PNG file, two pixels for each of its units.
-const pngOf = async (svg) => {
+// A figure as a PNG file, `scale` pixels for each of its units.
+const pngOf = async (svg, scale) => {
+  if (!(scale >= 1 && scale <= 4)) throw new RangeError("scale: 1 to 4");
   const address = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
   try {
     const image = new Image();
     image.src = address;
     await image.decode();
     const canvas = document.createElement("canvas");
-    canvas.width = 2 * image.naturalWidth;
-    canvas.height = 2 * image.naturalHeight;
+    canvas.width = scale * image.naturalWidth;
+    canvas.height = scale * image.naturalHeight;
     canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
     return await new Promise((done) => canvas.toBlob(done, "image/png"));
   } finally {

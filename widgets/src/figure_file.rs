@@ -5,6 +5,17 @@ use crate::figure::{SvgOptions, Theme};
 use crate::visual::{Look, View, Visual};
 use axlewright_core::{Problem, Scenario};
 
+/// A scenario as a TOML file that the program reads: a line for each value that it gives.
+#[must_use]
+pub fn scenario_toml(scenario: &Scenario) -> String {
+    let mut toml = String::new();
+    for (path, text) in scenario.entries() {
+        let escaped = text.replace('\\', "\\\\").replace('"', "\\\"");
+        toml.push_str(&format!("{path} = \"{escaped}\"\n"));
+    }
+    toml
+}
+
 /// Draws a view of a scenario as a self-contained SVG file. Its metadata hold the scenario as TOML, so
 /// that the figure can be made again.
 ///
@@ -24,10 +35,7 @@ pub fn figure_file(
         env!("CARGO_PKG_VERSION"),
         view.word()
     );
-    for (path, text) in scenario.entries() {
-        let escaped = text.replace('\\', "\\\\").replace('"', "\\\"");
-        metadata.push_str(&format!("{path} = \"{escaped}\"\n"));
-    }
+    metadata.push_str(&scenario_toml(scenario));
     Ok(drawing.svg(&SvgOptions {
         prefix: &format!("{topic}-{}", view.word()),
         theme,

@@ -3,9 +3,12 @@
 
 use super::erase::{tag, target};
 use super::model::Model;
+use super::toolbar::steps;
+use crate::difference::choice_text;
 use crate::figure::svg::push_escaped;
 use axlewright_core::format;
 use axlewright_core::input::{self, Input, Kind};
+use axlewright_core::layout::Layout;
 use axlewright_core::units::{self, Dimension, System};
 use axlewright_core::words;
 use leptos::prelude::*;
@@ -23,7 +26,9 @@ pub(super) fn controls(model: Model) -> AnyView {
             .map(|input| control(model, input, system))
             .collect();
         if !views.is_empty() {
-            views.push(reset_all(model));
+            let steps = steps(model).into_iter();
+            let row = tag("div", "steps").fixed("role", "group");
+            views.push(steps.fold(row, |row, step| row.with(step)).view());
         }
         // Another set of controls gets another wrapper: Leptos then makes all anew instead of
         // patching one kind of control into another.
@@ -38,19 +43,11 @@ pub(super) fn controls(model: Model) -> AnyView {
         .view()
 }
 
-fn reset_all(model: Model) -> AnyView {
-    tag("button", "reset-all")
-        .fixed("type", "button")
-        .on("click", move |_| model.reset(None))
-        .says(move || model.read(|s| words::get(s.lang, "ui.reset_all").into()))
-        .view()
-}
-
 fn control(model: Model, input: &'static Input, system: System) -> AnyView {
     match &input.kind {
         Kind::Quantity { .. } => quantity(model, input, system),
         Kind::Choice { words, .. } => choice(model, input, words),
-        Kind::Layouts => ().into_any(),
+        Kind::Layouts => layouts(model, input),
     }
 }
 
@@ -258,10 +255,10 @@ fn symbol(name: &'static str) -> AnyView {
 fn choice(model: Model, input: &'static Input, options: &'static [&'static str]) -> AnyView {
     let path = input.path;
     // The empty choice says what holds when nothing is chosen; a chosen vehicle cannot be unchosen.
-    let (none, prefix) = match path {
-        "vehicle.base" => ("ui.own_vehicle", "vehicle."),
-        "surface.kind" => ("ui.own_tyres", "surface."),
-        _ => ("", ""),
+    let none = match path {
+        "vehicle.base" => "ui.own_vehicle",
+        "surface.kind" => "ui.own_tyres",
+        _ => "",
     };
     let listed = move || {
         model.read(|s| {
@@ -279,11 +276,8 @@ fn choice(model: Model, input: &'static Input, options: &'static [&'static str])
                 push_option(&mut html, "", words::get(s.lang, none), now.is_empty());
             }
             for word in options {
-                let label = match prefix {
-                    "" => None,
-                    _ => words::find(s.lang, &format!("{prefix}{word}")),
-                };
-                push_option(&mut html, word, label.unwrap_or(word), now == *word);
+                let label = choice_text(path, word, s.lang);
+                push_option(&mut html, word, label, now == *word);
             }
             html
         })
@@ -304,6 +298,69 @@ fn choice(model: Model, input: &'static Input, options: &'static [&'static str])
     tag("div", "control choice")
         .with(label.view())
         .with(list.view())
+        .view()
+}
+
+/// How many layouts a reader compares at most; more lines in a chart cannot be told apart.
+const COMPARED: usize = 4;
+
+/// A box to tick for each layout.
+fn layouts(model: Model, input: &'static Input) -> AnyView {
+    let compared = move || model.read(|s| s.report.as_ref().map(|r| r.scenario.layouts()));
+    let chosen = move |layout| compared().is_some_and(|all| all.contains(&layout));
+    // The layout that the figure shows is always among them.
+    let shown = move || model.read(|s| s.report.as_ref().map(|r| r.scenario.layout()));
+    let full = move || compared().is_some_and(|all| all.len() >= COMPARED);
+    let pick = move |layout: Layout| {
+        let mut all = compared().unwrap_or_default();
+        if chosen(layout) {
+            all.retain(|other| *other != layout);
+        } else {
+            all.push(layout);
+        }
+        let names: Vec<_> = Layout::ALL
+            .iter()
+            .filter(|layout| all.contains(layout))
+            .map(|layout| layout.name())
+            .collect();
+        if !names.is_empty() {
+            model.change(input.path, &names.join(" "));
+        }
+    };
+    let name = move || model.read(|s| words::get(s.lang, &input.label_key()).into());
+    let mut boxes = tag("div", "boxes")
+        .fixed("role", "group")
+        .live("aria-label", name);
+    for layout in Layout::ALL {
+        let on = move || {
+            if chosen(layout) {
+                "1".into()
+            } else {
+                String::new()
+            }
+        };
+        let off = move || {
+            if shown() == Some(layout) || full() && !chosen(layout) {
+                "1".into()
+            } else {
+                String::new()
+            }
+        };
+        let field = tag("input", "")
+            .fixed("type", "checkbox")
+            .flag("checked", on)
+            .flag("disabled", off)
+            .on("change", move |_| pick(layout));
+        boxes = boxes.with(
+            tag("label", "")
+                .with(field.view())
+                .word(layout.name())
+                .view(),
+        );
+    }
+    tag("div", "control choice")
+        .with(tag("span", "").says(name).view())
+        .with(boxes.view())
         .view()
 }
 

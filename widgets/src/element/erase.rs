@@ -81,6 +81,15 @@ impl Tag {
         self.property("value", Arc::new(Mutex::new(read)))
     }
 
+    /// A property that is true while the text is not empty.
+    pub(super) fn flag(
+        self,
+        name: &'static str,
+        read: impl FnMut() -> String + Send + 'static,
+    ) -> Self {
+        self.property(name, Arc::new(Mutex::new(read)))
+    }
+
     /// The whole content as HTML, which follows the state. It must be safe: nothing here escapes it.
     pub(super) fn html(self, read: impl FnMut() -> String + Send + 'static) -> Self {
         self.property("innerHTML", Arc::new(Mutex::new(read)))

@@ -5,10 +5,12 @@ use super::erase::{Place, follow, tag};
 use super::model::{Model, to_js, tree_of};
 use super::picture::{chart, figure};
 use super::readouts::readouts;
+use super::toolbar::{toolbar, undo_by_key};
+use crate::difference::file_name;
 use crate::figure::Theme;
-use crate::figure_file::figure_file;
+use crate::figure_file::{figure_file, scenario_toml};
 use crate::table::csv;
-use crate::visual::{Look, Visual};
+use crate::visual::{Look, View, Visual};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree, schema, topic};
 use js_sys::{Array, Function, Object, Reflect};
@@ -146,7 +148,9 @@ fn element(model: Model) -> AnyView {
         .with(tag("span", "").says(caution).view());
     tag("div", "")
         .live("class", class)
+        .on("keydown", move |event| undo_by_key(model, &event))
         .with(figure(model))
+        .with(toolbar(model))
         .with(controls(model))
         .with(refusal.view())
         .with(readouts(model))
@@ -216,17 +220,75 @@ impl Handle {
         if kind != "svg" {
             return Err(unknown_kind("figure", kind, &["svg"]));
         }
+        self.drawn(self.model.peek(|s| s.view))
+    }
+
+    /// A file to save: `{ name, type, content }`; the content is a text, or data to be written as JSON.
+    ///
+    /// # Errors
+    /// An `Error` when the kind is not known or the scenario has no answer.
+    pub fn file(&self, kind: &str) -> Result<JsValue, JsValue> {
         let visual = self.model.visual;
-        let scenario = self.model.scenario();
-        let (view, lang, system) = self.model.peek(|s| (s.view, s.lang, s.system));
-        let look = Look {
-            lang,
-            system,
-            ..Look::default()
+        let (scenario, view) = (self.model.scenario(), self.model.peek(|s| s.view));
+        let (content, media, what) = match kind {
+            "svg" => (self.figure("svg")?, "image/svg+xml", view.word()),
+            "chart-svg" => (self.drawn(View::Chart)?, "image/svg+xml", "chart"),
+            "csv" => (self.table("csv")?, "text/csv", "numbers"),
+            "json" => (self.answer(), "application/json", "numbers"),
+            "toml" => (
+                scenario_toml(&scenario).into(),
+                "application/toml",
+                "scenario",
+            ),
+            other => return Err(unknown_kind("file", other, FILES)),
         };
-        figure_file(visual, &scenario, view, &look, Theme::Light)
-            .map(JsValue::from)
-            .map_err(|p| error_of(&p))
+        let ending = kind.rsplit('-').next().unwrap_or(kind);
+        let name = file_name(visual.topic, &scenario, what) + "." + ending;
+        let file = Object::new();
+        let set = |key: &str, value: &JsValue| {
+            let _ = Reflect::set(&file, &key.into(), value);
+        };
+        set("name", &name.into());
+        set("type", &media.into());
+        set("content", &content);
+        Ok(file.into())
+    }
+
+    /// The derivation of a result: a step on each line, as LaTeX or as plain text.
+    #[must_use]
+    pub fn working(&self, path: &str, form: &str) -> String {
+        self.model.peek(|state| {
+            let mut report = state.report.clone();
+            if let Some(report) = &mut report {
+                report.write_working();
+            }
+            let steps = report.as_ref().map(|report| report.derivation(path));
+            let lines = steps.iter().flatten().map(|step| match form {
+                "latex" => step.latex(),
+                _ => step.text(),
+            });
+            lines.collect::<Vec<_>>().join("\n")
+        })
+    }
+
+    /// Takes the reader's last step back.
+    pub fn undo(&self) {
+        self.model.undo();
+    }
+
+    /// Does again what was taken back.
+    pub fn redo(&self) {
+        self.model.redo();
+    }
+
+    /// Returns every input to what the page set.
+    pub fn reset(&self) {
+        self.model.reset(None);
+    }
+
+    /// Pins the shown state to compare with, or takes the pin away.
+    pub fn pin(&self, on: bool) {
+        self.model.pin(on);
     }
 
     /// The numbers of the answer as CSV text or as a plain object.
@@ -250,6 +312,24 @@ impl Handle {
         }
     }
 }
+
+impl Handle {
+    fn drawn(&self, view: View) -> Result<JsValue, JsValue> {
+        let (lang, system) = self.model.peek(|s| (s.lang, s.system));
+        let look = Look {
+            lang,
+            system,
+            ..Look::default()
+        };
+        let scenario = self.model.scenario();
+        figure_file(self.model.visual, &scenario, view, &look, Theme::Light)
+            .map(JsValue::from)
+            .map_err(|p| error_of(&p))
+    }
+}
+
+/// Kinds of files, beside the PNG that the script makes of the SVG.
+const FILES: &[&str] = &["svg", "chart-svg", "csv", "json", "toml"];
 
 fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
     error_of(&Problem::UnknownWord {

@@ -3,6 +3,8 @@
 //! The class of each element is made by a small hand-written script (`widgets/js/`); this is the Rust
 //! side that it calls. Only [`element_table`] exists natively.
 
+#[cfg(any(test, target_arch = "wasm32"))]
+mod history;
 mod table;
 pub mod working_html;
 
@@ -20,5 +22,7 @@ mod picture;
 mod readouts;
 #[cfg(target_arch = "wasm32")]
 mod state;
+#[cfg(target_arch = "wasm32")]
+mod toolbar;
 
 pub use table::{COMMON_ATTRIBUTES, attributes, element_table};

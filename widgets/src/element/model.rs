@@ -1,5 +1,6 @@
 //! Changes of an element's state, and what the page is told of them.
 
+use super::history::History;
 use super::state::{Show, State};
 use crate::visual::{View, Visual};
 use axlewright_core::topic::Report;
@@ -129,6 +130,7 @@ impl Model {
 
     fn put(&self, author: Scenario, current: Scenario) {
         self.state.update(|state| {
+            state.history.clear();
             state.author = author;
             state.current = current;
         });
@@ -218,7 +220,7 @@ impl Model {
         for known in old.into_iter().filter(|known| goes(known)) {
             next.unset(known);
         }
-        self.show_next(next);
+        self.show_next(next, Some(path));
     }
 
     /// Returns one input, or all of them, to what the page set.
@@ -235,17 +237,57 @@ impl Model {
                 next
             }
         };
-        self.show_next(next);
+        self.show_next(next, None);
     }
 
-    fn show_next(&self, next: Scenario) {
+    /// Takes the last step back.
+    pub(super) fn undo(&self) {
+        self.travel(History::undo);
+    }
+
+    /// Does again what was taken back.
+    pub(super) fn redo(&self) {
+        self.travel(History::redo);
+    }
+
+    fn travel(&self, step: fn(&mut History, &Scenario) -> Option<Scenario>) {
+        let found = self
+            .state
+            .try_update_untracked(|state| step(&mut state.history, &state.current));
+        // Every state of the history had an answer.
+        if let Some(next) = found.flatten() {
+            self.show(next);
+        }
+    }
+
+    /// Pins the shown state as a ghost to compare with, or takes the pin away.
+    pub(super) fn pin(&self, on: bool) {
+        self.restyle(&|state| state.pinned = state.report.clone().filter(|_| on));
+    }
+
+    /// Shows another state if it has an answer, and remembers the one before.
+    fn show_next(&self, next: Scenario, path: Option<&'static str>) {
+        let before = self.peek(|state| state.current.clone());
+        if self.show(next) {
+            let now_ms = js_sys::Date::now();
+            self.state
+                .update(|state| state.history.record(&before, path, now_ms));
+        }
+    }
+
+    /// Shows another state and tells the page; whether it has an answer.
+    fn show(&self, next: Scenario) -> bool {
         let complete = self.complete(&next);
         match self.solve(&complete) {
             Ok(report) => {
                 self.tell("axle-change", &complete.to_tree());
                 self.accept(report, Some(next));
+                true
             }
-            Err(problem) => self.refuse(problem),
+            Err(problem) => {
+                self.refuse(problem);
+                false
+            }
         }
     }
 }

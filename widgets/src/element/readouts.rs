@@ -6,6 +6,7 @@ use super::state::State;
 use super::working_html::working_html;
 use crate::table::{label_text, value_text};
 use axlewright_core::topic::{Reading, ReadingValue, Report};
+use axlewright_core::words;
 use leptos::prelude::*;
 use web_sys::Element;
 
@@ -38,8 +39,15 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
     let label = label_text(report, reading, state.lang);
     let value = value_text(report, reading, state.lang, state.system);
     let is_number = matches!(reading.value, ReadingValue::Number(_));
+    // A pinned state is told where it reads otherwise.
+    let pinned = state.pinned.as_ref().and_then(|pinned| {
+        let old = pinned.readings.iter().find(|r| r.path == reading.path)?;
+        let text = value_text(pinned, old, state.lang, state.system);
+        (text != value).then(|| words::fill(state.lang, "ui.pinned_value", &[&text]))
+    });
+    let said = |around: Tag| said(around, &value, &label, pinned.as_deref());
     if !is_number || !state.show.working {
-        return said(tag("div", "readout plain"), &value, &label).view();
+        return said(tag("div", "readout plain")).view();
     }
     let path = reading.path.clone();
     let html = if state.opened.contains(&path) {
@@ -61,20 +69,43 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
             });
         }
     };
+    let copy = |form: &str, key: &str| {
+        tag("button", "")
+            .fixed("type", "button")
+            .fixed("data-do", &format!("{form} {}", reading.path))
+            .word(words::get(state.lang, key))
+            .view()
+    };
     let derivation = tag("div", "derivation")
         .fixed("part", "working")
-        .html(move || html.clone());
+        .with(tag("div", "").html(move || html.clone()).view())
+        .with(
+            tag("p", "copies")
+                .with(copy("latex", "ui.copy_latex"))
+                .word(" ")
+                .with(copy("text", "ui.copy_text"))
+                .view(),
+        );
     tag("details", "readout")
         .on("toggle", toggle)
-        .with(said(tag("summary", ""), &value, &label).view())
+        .with(said(tag("summary", "")).view())
         .with(derivation.view())
         .view()
 }
 
-/// The value of a result, then what it is.
-fn said(around: Tag, value: &str, label: &str) -> Tag {
-    around
+/// The value of a result, then what it is, then what it is in the pinned state.
+fn said(around: Tag, value: &str, label: &str, pinned: Option<&str>) -> Tag {
+    let around = around
         .with(tag("strong", "").word(value).view())
         .word(" ")
-        .with(tag("span", "").word(label).view())
+        .with(tag("span", "").word(label).view());
+    match pinned {
+        Some(text) => around.word(" ").with(
+            tag("em", "")
+                .fixed("part", "pinned-value")
+                .word(text)
+                .view(),
+        ),
+        None => around,
+    }
 }

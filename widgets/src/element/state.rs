@@ -1,6 +1,7 @@
 //! What an element shows: settings, scenario, last good answer, refusal, and the drawings made of
 //! them.
 
+use super::history::History;
 use crate::figure::number::within;
 use crate::figure::{Chart, NARROW, SvgOptions, Theme, WIDE};
 use crate::visual::{Drawing, Look, View, Visual};
@@ -16,6 +17,7 @@ pub(super) struct Show {
     pub(super) chart: bool,
     pub(super) readouts: bool,
     pub(super) working: bool,
+    pub(super) tools: bool,
 }
 
 impl Show {
@@ -24,6 +26,7 @@ impl Show {
         chart: true,
         readouts: true,
         working: true,
+        tools: true,
     };
 
     pub(super) fn from_words(text: &str) -> Self {
@@ -33,6 +36,7 @@ impl Show {
             chart: has("chart"),
             readouts: has("readouts"),
             working: has("working"),
+            tools: has("tools"),
         }
     }
 }
@@ -43,6 +47,10 @@ pub(super) struct State {
     pub(super) author: Scenario,
     /// What is shown.
     pub(super) current: Scenario,
+    /// What the reader did before, and took back.
+    pub(super) history: History,
+    /// The state that the reader pinned, and its answer.
+    pub(super) pinned: Option<Report>,
     /// The last good answer.
     pub(super) report: Option<Report>,
     /// What was refused.
@@ -70,6 +78,8 @@ impl State {
         Self {
             author: Scenario::default(),
             current: Scenario::default(),
+            history: History::default(),
+            pinned: None,
             report: None,
             problem: None,
             lang: Lang::English,
@@ -94,7 +104,7 @@ impl State {
             width: within(self.width, NARROW, WIDE),
             lang: self.lang,
             system: self.system,
-            pinned: None,
+            pinned: self.pinned.as_ref().map(|report| &report.scenario),
             caution: false,
         };
         if let Ok(drawing) = visual.draw(&report.scenario, self.view, &look) {

@@ -11,7 +11,15 @@ pub const COMMON_ATTRIBUTES: &[&str] = &[
 ];
 
 /// Sentences that the script says before the physics is there, or after it stopped.
-const SENTENCES: &[&str] = &["unavailable", "restarted", "stopped", "scenario"];
+const SENTENCES: &[&str] = &[
+    "unavailable",
+    "restarted",
+    "stopped",
+    "scenario",
+    "copied",
+    "saved",
+    "refused",
+];
 
 /// Every attribute of a topic's element.
 #[must_use]

@@ -1,0 +1,53 @@
+// What a reader takes along: a file, a text in the clipboard, a print.
+
+const save = (name, blob) => {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60000); // the browser may still be asking where to
+};
+
+// A page that is not served safely, and many a frame, has no clipboard of the new kind.
+const copy = async (text) => {
+  try {
+    await navigator.clipboard.writeText(text);
+  } catch {
+    const focused = document.activeElement;
+    const field = document.createElement("textarea");
+    field.value = text;
+    field.style.cssText = "position:fixed;opacity:0";
+    document.body.append(field);
+    field.select();
+    const copied = document.execCommand("copy");
+    field.remove();
+    focused?.focus();
+    if (!copied) throw new Error("no clipboard");
+  }
+};
+
+// Prints one element and not the page around it.
+const printOnly = async (base, language) => {
+  const frame = document.createElement("iframe");
+  frame.style.cssText = "position:fixed;inset-inline-start:-200vw;inline-size:180mm;block-size:250mm;border:0";
+  document.body.append(frame);
+  try {
+    const page = frame.contentDocument;
+    page.documentElement.lang = language;
+    page.title = base.querySelector("svg title")?.textContent ?? "";
+    const sheet = new frame.contentWindow.CSSStyleSheet();
+    sheet.replaceSync(CSS.replaceAll(":host(", ":root:is(").replaceAll(":host", ":root"));
+    page.adoptedStyleSheets = [sheet];
+    page.body.style.font = getComputedStyle(base).font;
+    page.body.append(page.adoptNode(picture(base)));
+    const over = new Promise((done) => {
+      frame.contentWindow.addEventListener("afterprint", done);
+      setTimeout(done, 60000);
+    });
+    frame.contentWindow.focus();
+    frame.contentWindow.print();
+    await over;
+  } finally {
+    frame.remove();
+  }
+};
