@@ -381,6 +381,7 @@ fn bars_of(width: f64) -> Scene {
                 value: *value,
                 value_text: format!("{value:.2}\u{2009}g"),
                 reason: (*reason).into(),
+                pinned: Some(0.8 * value),
                 chosen: *name == "F1R2",
             })
             .collect(),

@@ -857,7 +857,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.pinned", "Pinned: {0}."),
     ("ui.pinned_part", "{0} {1}, now {2}"),
     ("ui.pinned_same", "Pinned: the state that is shown."),
-    ("ui.pinned_value", "pinned: {0}"),
+    ("ui.pinned_value", "(pinned {0})"),
     ("ui.print", "Print"),
     ("ui.quantity", "quantity"),
     ("ui.redo", "Redo"),

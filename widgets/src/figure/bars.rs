@@ -23,6 +23,8 @@ pub struct BarRow {
     pub value_text: String,
     /// Why it is what it is, in soft words.
     pub reason: String,
+    /// Its value in the pinned state, drawn as a ring.
+    pub pinned: Option<f64>,
     /// The row that is chosen or present: drawn full, the others lighter.
     pub chosen: bool,
 }
@@ -244,6 +246,11 @@ fn bar(scene: &mut Scene, view: &Bars, row: &BarRow, ruler: &Ruler, y: f64, narr
         role: view.role,
         chosen: row.chosen,
     });
+    if let Some(pinned) = row.pinned {
+        scene.marks.push(Mark::PinnedRing {
+            at: at(ruler.x(pinned), y + if narrow { 48.0 } else { 14.0 }),
+        });
+    }
 }
 
 fn row_text(
@@ -296,8 +303,11 @@ fn row_text(
 fn value_place(view: &Bars, row: &BarRow, ruler: &Ruler, y: f64) -> super::scene::Point {
     let wide = text_width(&row.value_text, TEXT, true);
     let mut x = ruler.x(row.value) + 8.0;
-    for reference in &view.references {
-        let line = ruler.x(reference.value);
+    let mut lines: Vec<f64> = view.references.iter().map(|r| r.value).collect();
+    lines.extend(row.pinned);
+    lines.sort_by(f64::total_cmp);
+    for value in lines {
+        let line = ruler.x(value);
         if line > x - 5.0 && line < x + wide + 5.0 {
             x = line + 8.0;
         }
@@ -325,6 +335,7 @@ mod tests {
                     value: share(index),
                     value_text: format!("{:.2} g", share(index)),
                     reason: "The front axle loses load just when it is to push hard.".into(),
+                    pinned: (index % 2 == 0).then(|| share(index + 7)),
                     chosen: index == 2,
                 })
                 .collect(),

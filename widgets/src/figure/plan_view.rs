@@ -14,6 +14,8 @@ pub struct PlanWheel {
     pub friction_n: Option<f64>,
     /// Force of the ground on the wheel.
     pub force_n: Option<(f64, f64)>,
+    /// The same in the pinned state, drawn as an outline.
+    pub ghost_n: Option<(f64, f64)>,
     /// Velocity at which the contact patch slides over the ground.
     pub sliding_m_s: Option<(f64, f64)>,
     /// Label beside the wheel; empty for none.
@@ -154,6 +156,7 @@ mod tests {
             steer_rad: 0.2,
             friction_n: Some(friction),
             force_n: Some(force_n),
+            ghost_n: None,
             sliding_m_s: Some((0.8, -0.6)),
             label: ValueLabel {
                 value: "3 349 N".into(),
