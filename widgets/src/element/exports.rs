@@ -39,10 +39,14 @@ fn error_of(problem: &Problem) -> JsValue {
     error.into()
 }
 
+fn text_of(value: &JsValue) -> String {
+    value.as_string().unwrap_or_default()
+}
+
 fn apply(model: Model, name: &str, value: &JsValue) {
     let absent = value.is_null() || value.is_undefined();
     let applied = if name == "scenario" {
-        model.set_scenario((!absent).then(|| tree_of(value)).as_ref())
+        model.set_scenario((!absent).then(|| tree_of(&text_of(value))).as_ref())
     } else {
         model.set_attribute(name, value.as_string().as_deref())
     };
@@ -103,7 +107,7 @@ fn begin(model: Model, settings: &Object) {
     }
     for (name, value) in pairs {
         let applied = if name == "scenario" {
-            model.set_scenario(Some(&tree_of(&value)))
+            model.set_scenario(Some(&tree_of(&text_of(&value))))
         } else {
             model.set_attribute(&name, value.as_string().as_deref())
         };
@@ -191,7 +195,7 @@ fn speak_when_still(model: Model, said: Place) {
 
 #[wasm_bindgen]
 impl Handle {
-    /// Sets an attribute (a text, or nothing) or the scenario (an object or JSON).
+    /// Sets an attribute (a text, or nothing) or the scenario (JSON, or nothing).
     pub fn set(&self, name: &str, value: JsValue) {
         apply(self.model, name, &value);
     }
@@ -339,14 +343,14 @@ fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
     })
 }
 
-/// Solves a scenario: the answer with its working as a plain object.
+/// Solves a scenario, given as JSON: the answer with its working as a plain object.
 ///
 /// # Errors
 /// An `Error` whose `field`, `value` and `allowed` say what was wrong.
 #[wasm_bindgen]
-pub fn solve(topic: &str, scenario: JsValue) -> Result<JsValue, JsValue> {
+pub fn solve(topic: &str, scenario: &str) -> Result<JsValue, JsValue> {
     let found = topic::find(topic).map_err(|p| error_of(&p))?;
-    let answer = Scenario::from_tree(&tree_of(&scenario))
+    let answer = Scenario::from_tree(&tree_of(scenario))
         .and_then(|scenario| found.report(&scenario))
         .map_err(|p| error_of(&p))?;
     Ok(to_js(&answer.to_tree()))
