@@ -303,13 +303,14 @@ fn row_text(
 fn value_place(view: &Bars, row: &BarRow, ruler: &Ruler, y: f64) -> super::scene::Point {
     let wide = text_width(&row.value_text, TEXT, true);
     let mut x = ruler.x(row.value) + 8.0;
-    let mut lines: Vec<f64> = view.references.iter().map(|r| r.value).collect();
-    lines.extend(row.pinned);
-    lines.sort_by(f64::total_cmp);
-    for value in lines {
-        let line = ruler.x(value);
-        if line > x - 5.0 && line < x + wide + 5.0 {
-            x = line + 8.0;
+    // Clear of one line, it may come to stand on the next.
+    let lines = || view.references.iter().map(|r| r.value).chain(row.pinned);
+    for _ in lines() {
+        for value in lines() {
+            let line = ruler.x(value);
+            if line > x - 5.0 && line < x + wide + 5.0 {
+                x = line + 8.0;
+            }
         }
     }
     at(x, y + 18.5)
