@@ -13,11 +13,11 @@ async fn check(window: &Window, page: &str, tag: &str) {
     let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
     window.visit(page).await;
     window.ready(tag).await;
-    // Open one result, so that its working is checked too.
+    // Open the menu and one result, so that they are checked too.
     window
         .run(&format!(
-            "const d = document.querySelector('{tag}').shadowRoot.querySelector('details');\
-             if (d) d.open = true; await new Promise(r => setTimeout(r, 200));"
+            "const root = document.querySelector('{tag}').shadowRoot;\
+             root.querySelectorAll('details.share, details.readout').forEach((d, i) => {{ d.open = i < 2; }}); await new Promise(r => setTimeout(r, 200));"
         ))
         .await;
     window

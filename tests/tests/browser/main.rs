@@ -11,4 +11,5 @@ mod life;
 mod look;
 mod session;
 mod sliders;
+mod tools;
 mod trap;
