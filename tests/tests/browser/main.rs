@@ -11,5 +11,6 @@ mod life;
 mod look;
 mod session;
 mod sliders;
+mod states;
 mod tools;
 mod trap;
