@@ -382,6 +382,7 @@ fn bars_of(width: f64) -> Scene {
                 value_text: format!("{value:.2}\u{2009}g"),
                 reason: (*reason).into(),
                 chosen: *name == "F1R2",
+                ..BarRow::default()
             })
             .collect(),
         references: vec![
@@ -530,6 +531,7 @@ fn charts() -> Vec<(String, Chart)> {
                 },
             ],
             decimal_mark: '.',
+            x_input: None,
         };
         all.push((format!("chart-launch-{size}"), chart));
         let loads = Chart {
@@ -595,6 +597,7 @@ fn charts() -> Vec<(String, Chart)> {
                 label: "rear 2 : front 1".into(),
             }],
             decimal_mark: '.',
+            x_input: None,
         };
         all.push((format!("chart-loads-{size}"), loads));
     }

@@ -135,6 +135,7 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
                 value_text: voice.acceleration(limit.acceleration_m_s2),
                 reason: reason(limit),
                 chosen: *layout == scenario.layout(),
+                choice: Some(("layout", layout.name())),
             })
             .collect(),
         references: vec![BarReference {
@@ -288,5 +289,6 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         pinned: Vec::new(),
         verticals,
         decimal_mark: '.',
+        x_input: Some("surface.friction_peak"),
     })
 }

@@ -64,7 +64,7 @@ impl Parts<'_> {
             self.glue
         );
         let mut script = constants + &glue;
-        for name in ["instance.js", "picture.js", "axlewright.js"] {
+        for name in ["instance.js", "picture.js", "hands.js", "axlewright.js"] {
             script += &self.hand_written(name)?;
         }
         Ok(script)

@@ -21,7 +21,7 @@ use web_sys::HtmlElement;
 /// The Rust side of one element.
 #[wasm_bindgen]
 pub struct Handle {
-    model: Model,
+    pub(super) model: Model,
     unmount: RefCell<Option<Box<dyn FnOnce()>>>,
 }
 
