@@ -190,7 +190,10 @@ const readChart = (chart, ask, change) => {
   };
   const set = () => { if (reading?.given) change(reading, reading.given); };
   const focused = () => chart.getRootNode().activeElement === cursor;
-  cursor.addEventListener("pointerdown", at);
+  cursor.addEventListener("pointerdown", (event) => {
+    at(event);
+    cursor.focus({ preventScroll: true }); // what a finger read stays to be read when it is lifted
+  });
   cursor.addEventListener("pointermove", at);
   cursor.addEventListener("pointerleave", () => { if (!focused()) show(); });
   cursor.addEventListener("focus", () => show(reading ?? ask((rust) => rust.read_from(NaN, 0))));

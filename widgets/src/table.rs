@@ -184,7 +184,8 @@ pub fn chart_html(chart: &Chart) -> String {
         head(&line.label, &chart.y_axis.unit);
     }
     html.push_str("</tr></thead><tbody>");
-    for x in round_x(chart) {
+    let told = |x: &f64| chart.lines.iter().any(|line| value_at(line, *x).is_some());
+    for x in round_x(chart).into_iter().filter(told) {
         html.push_str("<tr><th scope=\"row\">");
         push_escaped(&mut html, &x_text(chart, x));
         html.push_str("</th>");
