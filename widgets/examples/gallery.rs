@@ -383,6 +383,7 @@ fn bars_of(width: f64) -> Scene {
                 reason: (*reason).into(),
                 pinned: Some(0.8 * value),
                 chosen: *name == "F1R2",
+                ..BarRow::default()
             })
             .collect(),
         references: vec![
@@ -531,6 +532,7 @@ fn charts() -> Vec<(String, Chart)> {
                 },
             ],
             decimal_mark: '.',
+            x_input: None,
         };
         all.push((format!("chart-launch-{size}"), chart));
         let loads = Chart {
@@ -596,6 +598,7 @@ fn charts() -> Vec<(String, Chart)> {
                 label: "rear 2 : front 1".into(),
             }],
             decimal_mark: '.',
+            x_input: None,
         };
         all.push((format!("chart-loads-{size}"), loads));
     }

@@ -38,6 +38,7 @@ class AxleElement extends HTMLElement {
   #unread = false; // the scenario attribute is to be read at the start
   #broken = false; // its own mount trapped: it is not tried again before something changes
   #focus; // where the focus was before a trap
+  #hands; // lays the handles over figure and chart, after each drawing
   #slot;
   #base;
   #notice;
@@ -200,6 +201,8 @@ class AxleElement extends HTMLElement {
     }
     if (old !== this.#slot) old.remove();
     this.#base = base;
+    this.#hands = handsOn(base, (question) => this.#handle && ask(instance, () => question(this.#handle)));
+    this.#hands();
     if (this.#focus) focusAt(base, this.#focus);
     this.#hush("unavailable", "stopped");
     this.#focus = undefined;
@@ -288,11 +291,12 @@ class AxleElement extends HTMLElement {
   }
 
   #emit(type, detail) {
+    if (type === "redraw") return this.#hands?.(); // between Rust and this script alone
     if (type === "axle-change") {
       this.#last = detail;
       this.#hush("restarted");
     }
-    this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
+    return this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
   }
 
   // What a button of the toolbar asks for; `more` is a scale or the path of a result.

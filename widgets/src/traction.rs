@@ -140,6 +140,7 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
                     .and_then(|pinned| axlewright_core::traction::limit(pinned, *layout).ok())
                     .map(|found| in_g(&found).max(0.0)),
                 chosen: *layout == scenario.layout(),
+                choice: Some(("layout", layout.name())),
             })
             .collect(),
         references: vec![BarReference {
@@ -312,5 +313,6 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         pinned,
         verticals,
         decimal_mark: '.',
+        x_input: Some("surface.friction_peak"),
     })
 }

@@ -6,6 +6,7 @@ use crate::figure::{
     TurningCentre, ValueLabel, Vertical, YawArrow, plan_view,
 };
 use crate::load_transfer::chart_height;
+use crate::motors::motor_turns;
 use crate::side::wheel_radius;
 use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
 use axlewright_core::layout::Layout;
@@ -104,6 +105,7 @@ fn plan(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
             word: voice.word("figure.caution"),
             text: voice.word("caution.turn_in_place"),
         }),
+        motor_turns: Some(motor_turns(voice, layout)),
     }))
 }
 
@@ -303,5 +305,6 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
             })
             .collect(),
         decimal_mark: '.',
+        x_input: Some("surface.friction_sliding"),
     })
 }

@@ -64,7 +64,13 @@ impl Parts<'_> {
             self.glue
         );
         let mut script = constants + &glue;
-        for name in ["instance.js", "picture.js", "take.js", "axlewright.js"] {
+        for name in [
+            "instance.js",
+            "picture.js",
+            "take.js",
+            "hands.js",
+            "axlewright.js",
+        ] {
             script += &self.hand_written(name)?;
         }
         Ok(script)

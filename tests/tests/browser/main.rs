@@ -7,6 +7,7 @@
 )]
 
 mod access;
+mod hands;
 mod life;
 mod look;
 mod session;

@@ -29,6 +29,7 @@ const STATES: &[(&str, &str)] = &[
         "working",
         "root.querySelector('details.readout').open = true;",
     ),
+    ("data", "root.querySelector('.data').open = true;"),
 ];
 
 /// A way of showing: its name, the width, the media features, the size of the text in per cent.

@@ -248,6 +248,17 @@ async fn files_hold_what_is_shown_and_are_named_by_it() {
             .is_some_and(|t| t.starts_with("path,quantity,value,unit\r\n"))
     );
 
+    let file = caught(&window, "chart-csv").await;
+    assert_eq!(file["name"], "load-transfer-esker-chart.csv");
+    let lines = file["text"].as_str().expect("a text").lines().count();
+    assert!(lines > 2, "{file}");
+    let file = caught(&window, "chart-json").await;
+    let chart: Value = serde_json::from_str(file["text"].as_str().expect("a text")).expect("JSON");
+    assert!(
+        chart["lines"].as_array().is_some_and(|l| l.len() == 2),
+        "{chart}"
+    );
+
     // A picture of each size.
     let one = caught(&window, "png 1").await;
     for scale in 2..=4_u64 {

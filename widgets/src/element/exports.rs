@@ -7,9 +7,9 @@ use super::picture::{chart, figure};
 use super::readouts::readouts;
 use super::toolbar::{toolbar, undo_by_key};
 use crate::difference::file_name;
-use crate::figure::Theme;
+use crate::figure::{Chart, Theme};
 use crate::figure_file::{figure_file, scenario_toml};
-use crate::table::csv;
+use crate::table::{chart_csv, chart_tree, csv};
 use crate::visual::{Look, View, Visual};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree, schema, topic};
@@ -23,7 +23,7 @@ use web_sys::HtmlElement;
 /// The Rust side of one element.
 #[wasm_bindgen]
 pub struct Handle {
-    model: Model,
+    pub(super) model: Model,
     unmount: RefCell<Option<Box<dyn FnOnce()>>>,
 }
 
@@ -237,6 +237,16 @@ impl Handle {
         let (content, media, what) = match kind {
             "svg" => (self.figure("svg")?, "image/svg+xml", view.word()),
             "chart-svg" => (self.drawn(View::Chart)?, "image/svg+xml", "chart"),
+            "chart-csv" => (
+                self.charted(&|chart| chart_csv(chart).into()),
+                "text/csv",
+                "chart",
+            ),
+            "chart-json" => (
+                self.charted(&|chart| to_js(&chart_tree(chart))),
+                "application/json",
+                "chart",
+            ),
             "csv" => (self.table("csv")?, "text/csv", "numbers"),
             "json" => (self.answer(), "application/json", "numbers"),
             "toml" => (
@@ -318,6 +328,11 @@ impl Handle {
 }
 
 impl Handle {
+    fn charted(&self, write: &dyn Fn(&Chart) -> JsValue) -> JsValue {
+        let chart = self.model.peek(|s| s.chart.clone());
+        chart.as_ref().map_or(JsValue::NULL, write)
+    }
+
     fn drawn(&self, view: View) -> Result<JsValue, JsValue> {
         let (lang, system) = self.model.peek(|s| (s.lang, s.system));
         let look = Look {
@@ -333,7 +348,15 @@ impl Handle {
 }
 
 /// Kinds of files, beside the PNG that the script makes of the SVG.
-const FILES: &[&str] = &["svg", "chart-svg", "csv", "json", "toml"];
+const FILES: &[&str] = &[
+    "svg",
+    "chart-svg",
+    "chart-csv",
+    "chart-json",
+    "csv",
+    "json",
+    "toml",
+];
 
 fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
     error_of(&Problem::UnknownWord {

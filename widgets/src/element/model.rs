@@ -91,7 +91,7 @@ impl Model {
         self.state.with_untracked(read)
     }
 
-    fn tell(&self, event: &str, detail: &Tree) {
+    pub(super) fn tell(&self, event: &str, detail: &Tree) {
         let detail = to_js(detail);
         self.emit.with_value(|emit| {
             // A listener that throws is the page's affair, not ours.

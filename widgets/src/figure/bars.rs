@@ -1,11 +1,12 @@
 //! Bars: one row per layout, with its plan glyph, its value and its reason.
 
+use super::grip::{Act, Grip};
 use super::number::{nice_step, tick_text, ticks, within};
 use super::outline::BodyKind;
 use super::palette::Role;
 use super::place::Rect;
 use super::plan_glyph::push_glyph;
-use super::scene::{Anchor, Caution, Label, Mark, Scene, at, margin};
+use super::scene::{Anchor, Caution, Label, Mark, Point, Scene, at, margin};
 use super::text_metrics::{LEADING, TEXT, text_width, wrap};
 
 /// One row.
@@ -27,6 +28,8 @@ pub struct BarRow {
     pub pinned: Option<f64>,
     /// The row that is chosen or present: drawn full, the others lighter.
     pub chosen: bool,
+    /// Input and word that choose the row; none where it cannot be chosen.
+    pub choice: Option<(&'static str, &'static str)>,
 }
 
 /// A labelled line across the rows: "friction 0.85".
@@ -157,6 +160,9 @@ pub fn bars(view: &Bars) -> Scene {
     }
     for (row, start, _) in &rows {
         row_text(&mut scene, view, row, &ruler, *start, narrow, right);
+    }
+    for (row, start, end) in &rows {
+        grip(&mut scene, row, at(left, *start), at(right, *end));
     }
     y += 44.0;
     if let Some(caution) = &view.caution {
@@ -299,8 +305,24 @@ fn row_text(
     }
 }
 
+/// The whole row is a handle that chooses it.
+fn grip(scene: &mut Scene, row: &BarRow, from: Point, to: Point) {
+    if let Some((path, word)) = row.choice {
+        scene.grips.push(Grip {
+            at: at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0),
+            half: at((to.x - from.x) / 2.0, (to.y - from.y) / 2.0),
+            act: Act::Choose {
+                path,
+                word,
+                label: [row.name.as_str(), &row.value_text, &row.reason].join(", "),
+                chosen: row.chosen,
+            },
+        });
+    }
+}
+
 /// At the end of the bar, clear of the reference lines.
-fn value_place(view: &Bars, row: &BarRow, ruler: &Ruler, y: f64) -> super::scene::Point {
+fn value_place(view: &Bars, row: &BarRow, ruler: &Ruler, y: f64) -> Point {
     let wide = text_width(&row.value_text, TEXT, true);
     let mut x = ruler.x(row.value) + 8.0;
     // Clear of one line, it may come to stand on the next.
@@ -338,6 +360,7 @@ mod tests {
                     reason: "The front axle loses load just when it is to push hard.".into(),
                     pinned: (index % 2 == 0).then(|| share(index + 7)),
                     chosen: index == 2,
+                    choice: Some(("layout", "F1")),
                 })
                 .collect(),
             references: (0..3)

@@ -1,5 +1,6 @@
 //! The plan view: forces per wheel, friction circles and yaw, seen from above.
 
+use super::grip::Turn;
 use super::number::within;
 use super::outline::BodyKind;
 use super::plan_layout::Plan;
@@ -97,6 +98,8 @@ pub struct PlanView {
     pub notes: Vec<ValueLabel>,
     /// The caution, where the physics can hurt someone.
     pub caution: Option<Caution>,
+    /// Choices of motors on the front and on the rear axle.
+    pub motor_turns: Option<[Turn; 2]>,
 }
 
 /// Lays out the plan view.
@@ -123,6 +126,7 @@ pub fn plan_view(view: &PlanView) -> Scene {
     let mut plan = Plan::new(view, width, narrow, top);
     plan.circles(&mut scene);
     plan.car(&mut scene);
+    plan.grips(&mut scene);
     plan.forces(&mut scene);
     plan.labels(&mut scene);
     let bottom = plan.bounds.y1;
