@@ -7,6 +7,7 @@
 )]
 
 mod access;
+mod languages;
 mod life;
 mod look;
 mod session;
