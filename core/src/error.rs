@@ -142,6 +142,15 @@ impl Problem {
         self
     }
 
+    /// The same refusal with the value as the reader typed it.
+    #[must_use]
+    pub(crate) fn told_as(mut self, typed: &str) -> Self {
+        if let Self::NotAQuantity { value, .. } | Self::OutOfRange { value, .. } = &mut self {
+            *value = typed.trim().chars().take(40).collect();
+        }
+        self
+    }
+
     /// What is allowed, as a phrase.
     #[must_use]
     pub fn allowed(&self, lang: Lang) -> String {
@@ -176,6 +185,11 @@ impl Problem {
             Self::NotAQuantity { reason, .. } => {
                 let why = match reason {
                     UnitError::NotANumber => words::get(lang, "problem.not_a_number").into(),
+                    UnitError::TwoReadings {
+                        typed,
+                        grouped,
+                        split,
+                    } => words::fill(lang, "problem.two_readings", &[typed, grouped, split]),
                     UnitError::UnknownUnit(unit) => {
                         words::fill(lang, "problem.unknown_unit", &[unit])
                     }
@@ -222,7 +236,10 @@ impl Allowed {
             } => words::fill(
                 lang,
                 "allowed.between",
-                &[&bound(*min, *dimension), &bound(*max, *dimension)],
+                &[
+                    &bound(*min, *dimension, lang),
+                    &bound(*max, *dimension, lang),
+                ],
             ),
             Self::Inside {
                 min,
@@ -231,7 +248,10 @@ impl Allowed {
             } => words::fill(
                 lang,
                 "allowed.inside",
-                &[&bound(*min, *dimension), &bound(*max, *dimension)],
+                &[
+                    &bound(*min, *dimension, lang),
+                    &bound(*max, *dimension, lang),
+                ],
             ),
             Self::OneOf(names) => names.join(", "),
             Self::Sentence(key) => words::get(lang, key).into(),
@@ -240,22 +260,16 @@ impl Allowed {
 }
 
 /// A limit, written so that it can be typed back.
-fn bound(value: f64, dimension: Dimension) -> String {
+fn bound(value: f64, dimension: Dimension, lang: Lang) -> String {
     let unit = dimension.display_unit(System::Si);
     let shown = crate::units::from_si(value, dimension, System::Si);
     let digits = if shown.abs() >= 100.0 { 5 } else { 4 };
-    let text = format::significant(shown, digits);
-    let text = match text.split_once('.') {
-        Some((whole, fraction)) => {
-            let fraction = fraction.trim_end_matches('0');
-            if fraction.is_empty() {
-                whole.into()
-            } else {
-                format!("{whole}.{fraction}")
-            }
-        }
-        None => text,
-    };
+    let mut text = format::significant(shown, digits, lang);
+    let mark = lang.decimal_mark();
+    if text.contains(mark) {
+        let kept = text.trim_end_matches('0').trim_end_matches(mark).len();
+        text.truncate(kept);
+    }
     format::with_unit(text, unit)
 }
 

@@ -34,6 +34,7 @@ pub mod topic;
 pub mod traction;
 mod tree;
 pub mod turn_in_place;
+pub mod typed;
 pub mod units;
 pub mod vehicle;
 pub mod words;

@@ -7,8 +7,10 @@ use crate::input::{self, INPUTS, Input, Kind};
 use crate::layout::Layout;
 use crate::surface;
 use crate::tree::Tree;
+use crate::typed;
 use crate::units;
 use crate::vehicle;
+use crate::words::Lang;
 use serde::de::{Deserialize, Deserializer, Error as _};
 use serde::ser::{Serialize, Serializer};
 
@@ -140,6 +142,25 @@ impl Scenario {
         if let Some(at) = input::index(path) {
             self.given.retain(|(other, _)| *other != at);
         }
+    }
+
+    /// Sets a field from what a reader typed, who may write a decimal comma. What is kept has a point.
+    ///
+    /// # Errors
+    /// As [`Scenario::set`]; also when the number can be read in two ways.
+    pub fn set_typed(&mut self, path: &str, text: &str, lang: Lang) -> Result<(), Problem> {
+        let (_, input) = known(path)?;
+        let Kind::Quantity { .. } = input.kind else {
+            return self.set(path, text);
+        };
+        let plain = typed::with_point(text, lang).map_err(|reason| Problem::NotAQuantity {
+            field: path.into(),
+            value: shorten(&Tree::text(text.trim())),
+            reason,
+            allowed: input.allowed(),
+        })?;
+        self.set(path, &plain)
+            .map_err(|problem| problem.told_as(text))
     }
 
     fn put(&mut self, at: usize, value: Value, text: &str) {

@@ -5,6 +5,7 @@ use crate::input::{self, INPUTS, Input};
 use crate::scenario::Scenario;
 use crate::tree::Tree;
 use crate::units::Dimension;
+use crate::words::Lang;
 use crate::working::{self, Step};
 use crate::{load_transfer, traction, turn_in_place};
 
@@ -294,8 +295,8 @@ fn working_tree(steps: &[Step]) -> Tree {
                 if !step.path.is_empty() {
                     tree.set("gives", Tree::text(step.path.as_str()));
                 }
-                tree.set("equation", Tree::text(step.text()));
-                tree.set("latex", Tree::text(step.latex()));
+                tree.set("equation", Tree::text(step.text(Lang::English)));
+                tree.set("latex", Tree::text(step.latex(Lang::English)));
                 tree.set(
                     "inputs",
                     Tree::List(step.inputs.iter().map(quantity).collect()),
@@ -389,7 +390,7 @@ pub(crate) const fn plain(name: &'static str, kind: OutputKind) -> Output {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::words::{self, Lang};
+    use crate::words;
 
     #[test]
     fn every_topic_is_whole() {
@@ -442,7 +443,7 @@ mod tests {
             for step in &report.steps {
                 let got = step
                     .evaluate()
-                    .unwrap_or_else(|| panic!("{} lacks a number", step.text()));
+                    .unwrap_or_else(|| panic!("{} lacks a number", step.text(Lang::English)));
                 let scale = step
                     .inputs
                     .iter()
@@ -456,7 +457,7 @@ mod tests {
                 assert!(
                     (got - want).abs() <= bound,
                     "{}: {got}, answer {want}",
-                    step.text()
+                    step.text(Lang::English)
                 );
             }
         }

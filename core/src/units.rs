@@ -125,9 +125,19 @@ const UNITS: &[Unit] = &[
 
 /// Why a text is not a quantity of the wanted dimension.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum UnitError {
     /// The text does not begin with a finite number.
     NotANumber,
+    /// The number has a mark that parts thousands for one reader and decimals for another.
+    TwoReadings {
+        /// The number as typed: "1,850".
+        typed: String,
+        /// The number if the mark parts thousands: "1850".
+        grouped: String,
+        /// The number if the mark parts the decimals, as the reader's language writes it: "1.850".
+        split: String,
+    },
     /// The number is followed by a unit that is not known at all.
     UnknownUnit(String),
     /// The unit is known but measures something else.
@@ -260,7 +270,8 @@ fn canonical_unit(typed: &str) -> String {
 /// Reads a number with an optional unit as SI.
 ///
 /// Thin, narrow and no-break spaces inside the number are passed over, so that a printed number may
-/// be pasted back. A comma is refused, because it means different things to different readers.
+/// be pasted back. A comma is refused, because it means different things to different readers; what a
+/// reader types comes through [`crate::typed`], which knows the reader's language.
 ///
 /// # Errors
 /// [`UnitError`] says whether the number, the unit or the dimension is at fault.

@@ -30,7 +30,7 @@ pub fn print(
 ) -> Result<String, serde_json::Error> {
     Ok(match style {
         AnswerFormat::Json => serde_json::to_string_pretty(&report.to_tree())? + "\n",
-        AnswerFormat::Csv => csv(report),
+        AnswerFormat::Csv => csv(report, lang),
         AnswerFormat::Text => text(report, lang, system),
         AnswerFormat::Markdown => markdown(report, lang, system),
     })
@@ -76,8 +76,8 @@ fn text(report: &Report, lang: Lang, system: System) -> String {
             out.push_str(&format!("\n  [{}]\n", words::get(lang, source)));
         }
         out.push_str(&format!("  {}\n", words::get(lang, step.about)));
-        out.push_str(&format!("    {}\n", step.text()));
-        out.push_str(&format!("    {}\n", step.text_with_numbers()));
+        out.push_str(&format!("    {}\n", step.text(lang)));
+        out.push_str(&format!("    {}\n", step.text_with_numbers(lang)));
     }
     out.push_str(&format!(
         "\n{}: {}\n",
@@ -114,8 +114,8 @@ fn markdown(report: &Report, lang: Lang, system: System) -> String {
             "\n{} ({}):\n\n$$\n{}\n$$\n\n$$\n{}\n$$\n",
             words::get(lang, step.about),
             words::get(lang, step.source),
-            step.latex(),
-            step.latex_with_numbers()
+            step.latex(lang),
+            step.latex_with_numbers(lang)
         ));
     }
     out.push_str(&format!(

@@ -12,6 +12,7 @@ pub use error::BuildError;
 pub use report::{ElementsReport, FileSize};
 
 use crate::toolchain;
+use axlewright_core::words::{self, Lang};
 use fingerprint::{fingerprint, short_hash};
 use script::Parts;
 use std::fs::File;
@@ -24,8 +25,11 @@ pub const WASM: &str = "axlewright_bg.wasm";
 /// The classic script with the wasm inside.
 pub const CLASSIC: &str = "axlewright.classic.js";
 
+/// The folder of the languages that are not inside the wasm.
+pub const WORDS: &str = "words";
+
 /// Raised when this program makes other files from the same inputs.
-const RECIPE: &str = "3";
+const RECIPE: &str = "4";
 
 /// What to build, and from what.
 #[derive(Debug, Clone)]
@@ -40,6 +44,8 @@ pub struct ElementsOptions {
     pub scripts: PathBuf,
     /// Tags, topics, attributes and sentences, as JSON.
     pub table: String,
+    /// Tag and words of each language that is not inside the wasm.
+    pub words: Vec<(String, String)>,
     /// The version that the scripts state.
     pub version: String,
     /// The folder for compiled code; finished files are kept there too.
@@ -49,7 +55,8 @@ pub struct ElementsOptions {
 }
 
 impl ElementsOptions {
-    /// The elements of the source tree at `root`, with the table that the widgets declare.
+    /// The elements of the source tree at `root`, with the table that the widgets declare and the
+    /// languages of the catalogue.
     #[must_use]
     pub fn new(root: &Path, table: impl Into<String>, version: impl Into<String>) -> Self {
         // Whole folders: code may include files that do not lie in `src`.
@@ -60,6 +67,11 @@ impl ElementsOptions {
             inputs: inputs.iter().map(|name| root.join(name)).collect(),
             scripts: root.join("widgets/js"),
             table: table.into(),
+            words: Lang::ALL
+                .into_iter()
+                .filter(|lang| *lang != Lang::English)
+                .map(|lang| (lang.tag().into(), words::text(lang).into()))
+                .collect(),
             version: version.into(),
             target: std::env::var_os("CARGO_TARGET_DIR")
                 .map_or_else(|| root.join("target"), |folder| root.join(folder)),
@@ -95,7 +107,7 @@ pub fn build_elements(
     if options.wasm_opt.is_none() {
         say("wasm-opt was not found: the elements work, and are larger than they need be");
     }
-    create_folder(out)?;
+    create_folder(&out.join(WORDS))?;
     for file in &report.files {
         let to = out.join(&file.name);
         std::fs::copy(kept.join(&file.name), &to)
@@ -118,7 +130,7 @@ fn wanted_fingerprint(options: &ElementsOptions) -> Result<String, BuildError> {
         let size = std::fs::metadata(path).map_or(0, |data| data.len());
         format!("{} {size}", path.display())
     });
-    let settings = [
+    let mut settings = vec![
         RECIPE,
         &options.package,
         &options.table,
@@ -126,6 +138,9 @@ fn wanted_fingerprint(options: &ElementsOptions) -> Result<String, BuildError> {
         &compiler,
         &wasm_opt,
     ];
+    for (tag, text) in &options.words {
+        settings.extend([tag.as_str(), text]);
+    }
     let inputs = [
         options.inputs.as_slice(),
         std::slice::from_ref(&options.scripts),
@@ -156,14 +171,20 @@ fn build_into(
         folder: &options.scripts,
         glue: &glue,
         table: &options.table,
+        words: &options.words,
         version: &options.version,
         wasm_hash: &short_hash(&wasm),
     };
     write(&kept.join(MODULE), parts.module()?.as_bytes())?;
     write(&kept.join(CLASSIC), parts.classic(&wasm)?.as_bytes())?;
-    let files = [MODULE, WASM, CLASSIC]
-        .iter()
-        .map(|name| report::weigh(kept, name));
+    create_folder(&kept.join(WORDS))?;
+    let mut names: Vec<String> = [MODULE, WASM, CLASSIC].map(String::from).into();
+    for (tag, text) in &options.words {
+        let name = format!("{WORDS}/{tag}.txt");
+        write(&kept.join(&name), text.as_bytes())?;
+        names.push(name);
+    }
+    let files = names.iter().map(|name| report::weigh(kept, name));
     Ok(ElementsReport {
         files: files.collect::<Result<_, _>>()?,
         optimised,

@@ -81,7 +81,8 @@ impl From<Problem> for ScenarioError {
 }
 
 /// A text on one line, without control characters: what a reader's terminal may be given.
-fn one_line(text: &str) -> String {
+#[must_use]
+pub fn one_line(text: &str) -> String {
     text.chars()
         .map(|c| if c.is_control() { ' ' } else { c })
         .collect()

@@ -6,6 +6,7 @@ use axlewright_core::layout::Layout;
 use axlewright_core::topic::{self, ReadingValue};
 use axlewright_core::traction::{self, LimitedBy};
 use axlewright_core::turn_in_place;
+use axlewright_core::words::Lang;
 use axlewright_tests::{assert_equal_relative, scenario};
 
 fn limit(scenario: &Scenario, layout: Layout) -> Option<traction::Limit> {
@@ -29,7 +30,7 @@ fn tyres_without_friction_slip_and_no_number_is_lost() {
         assert!(
             step.result.value.is_finite(),
             "{}",
-            step.text_with_numbers()
+            step.text_with_numbers(Lang::English)
         );
     }
     for layout in Layout::ALL {
@@ -128,7 +129,13 @@ fn an_axle_that_sticks_takes_up_what_the_other_leaves() {
     for step in &report.steps {
         let value = step.evaluate().unwrap();
         let pair = (value, step.result.value);
-        assert_equal_relative("a step", &step.text_with_numbers(), pair, 1e-9, 1e-9);
+        assert_equal_relative(
+            "a step",
+            &step.text_with_numbers(Lang::English),
+            pair,
+            1e-9,
+            1e-9,
+        );
     }
 }
 

@@ -2,12 +2,15 @@
 
 let begin; // starts one element; set by the class, which keeps the method private
 let recover; // puts back every element of an instance that died
+let respeak; // brings an element into the language of its place
 
 const waiting = new Set(); // elements that are not yet near the view
 const observer = globalThis.IntersectionObserver && new IntersectionObserver((entries) => {
   for (const entry of entries) if (entry.isIntersecting) begin(entry.target);
 }, { rootMargin: "100%" });
 addEventListener("beforeprint", () => waiting.forEach((element) => begin(element)));
+new MutationObserver(() => running?.elements.forEach((element) => respeak(element)))
+  .observe(document.documentElement, { attributeFilter: ["lang"], subtree: true });
 
 const camel = (name) => name.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
 
@@ -39,6 +42,7 @@ class AxleElement extends HTMLElement {
   #broken = false; // its own mount trapped: it is not tried again before something changes
   #focus; // where the focus was before a trap
   #hands; // lays the handles over figure and chart, after each drawing
+  #spoken; // the language that the Rust side was last told
   #slot;
   #base;
   #notice;
@@ -46,6 +50,7 @@ class AxleElement extends HTMLElement {
 
   static {
     begin = (element) => element.#begin();
+    respeak = (element) => element.#speak();
     recover = (instance) => instance.elements.forEach((element) => element.#freeze());
   }
 
@@ -65,6 +70,7 @@ class AxleElement extends HTMLElement {
     this.#furnish();
     this.shadowRoot.adoptedStyleSheets = [sheetOf(this.ownerDocument)];
     this.#await();
+    this.#speak(); // after a move
   }
 
   disconnectedCallback() {
@@ -75,6 +81,7 @@ class AxleElement extends HTMLElement {
   attributeChangedCallback(name, _, value) {
     if (name === "scenario") this.#unread = value !== null;
     if (this.#live && name === "scenario") this.#read(value);
+    else if (name === "lang") this.#speak();
     else if (name !== "scenario") this.#set(name, value);
     else if (value === null) this.#give(null);
     this.#retry();
@@ -166,9 +173,13 @@ class AxleElement extends HTMLElement {
 
   async #run() {
     if (this.#live || !this.isConnected) return;
+    const tag = tagOf(this.#language);
+    if (tag) wordsOf(tag); // they come while the wasm comes
     if (this.#unread) await this.#read(this.getAttribute("scenario"));
-    let instance = running;
-    while (!instance || instance.dead) instance = await start();
+    let instance;
+    while (!((instance = running) && knows(instance, this.#language))) {
+      await (instance ? teach(instance, this.#language) : start());
+    }
     if (!this.#handle && !this.#broken && this.isConnected) this.#mount(instance);
   }
 
@@ -178,9 +189,10 @@ class AxleElement extends HTMLElement {
     const old = this.#base ?? this.#slot;
     old.hidden = true; // shown again below if this fails, before anything is painted
     this.shadowRoot.insertBefore(base, this.#notice);
-    const settings = { lang: this.#language };
+    this.#spoken = this.#language;
+    const settings = { lang: this.#spoken };
     for (const name of this.constructor.mirrored) {
-      if (this.hasAttribute(name)) settings[name] = this.getAttribute(name);
+      if (name !== "lang" && this.hasAttribute(name)) settings[name] = this.getAttribute(name);
     }
     if (this.#given != null) settings.scenario = this.#given;
     const emit = (type, detail) => queueMicrotask(() => {
@@ -233,6 +245,16 @@ class AxleElement extends HTMLElement {
     }
     this.#say(halted || this.#broken ? "stopped" : "restarted", 10);
     if (!halted && !this.#broken) this.#begin();
+  }
+
+  // Another language may need its words first.
+  async #speak() {
+    if (!this.#live) return; // the start will ask for it
+    const instance = this.#instance;
+    while (!knows(instance, this.#language)) await teach(instance, this.#language);
+    if (this.#instance !== instance || this.#spoken === this.#language) return;
+    this.#spoken = this.#language;
+    this.#set("lang", this.#spoken);
   }
 
   #set(name, value) {

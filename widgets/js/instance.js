@@ -62,7 +62,7 @@ const guardedWebAssembly = (instance) => Object.create(WebAssembly, {
 
 const startInstance = async () => {
   if (halted) throw new Error("stopped too often");
-  const instance = { dead: false, asking: 1, elements: new Set() };
+  const instance = { dead: false, asking: 1, elements: new Set(), words: new Set() };
   instance.gone = new Promise((_, reject) => { instance.end = reject; });
   instance.gone.catch(() => {}); // most instances end with nobody waiting
   compiled ??= loadModule();

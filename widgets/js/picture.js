@@ -49,8 +49,7 @@ const textFrom = async (url) => {
 
 // A sentence for the reader, in the nearest language that the catalogue has.
 const sentence = (language, key) => {
-  const tags = [language, language.split("-")[0], "en"];
-  return TABLE.words[tags.find((tag) => TABLE.words[tag]?.[key])]?.[key] ?? "";
+  return (TABLE.words[tagOf(language)] ?? TABLE.words.en)[key] ?? "";
 };
 
 // A figure as a PNG file, `scale` pixels for each of its units.

@@ -51,7 +51,7 @@ fn text(input: &Input, scenario: &Scenario, lang: Lang, system: System) -> Strin
     match &input.kind {
         Kind::Quantity { dimension, .. } => scenario.number(input.path).map_or_else(
             || NONE.into(),
-            |v| format::quantity(v, *dimension, system, 3),
+            |v| format::quantity(v, *dimension, system, 3, lang),
         ),
         Kind::Choice { .. } if input.path == "layout" => scenario.layout().name().into(),
         Kind::Choice { .. } => scenario.word(input.path).map_or_else(
@@ -65,15 +65,19 @@ fn text(input: &Input, scenario: &Scenario, lang: Lang, system: System) -> Strin
     }
 }
 
-/// A choice in words where the catalogue has some, or the word itself.
+/// A choice in words where the catalogue has some, or the word itself: a layout is named by its letters.
 #[must_use]
 pub fn choice_text<'a>(path: &str, word: &'a str, lang: Lang) -> &'a str {
+    words::find(lang, &choice_key(path, word)).unwrap_or(word)
+}
+
+fn choice_key(path: &str, word: &str) -> String {
     let prefix = match path {
         "vehicle.base" => "vehicle.",
         "surface.kind" => "surface.",
-        _ => return word,
+        _ => "option.",
     };
-    words::find(lang, &format!("{prefix}{word}")).unwrap_or(word)
+    prefix.to_owned() + word
 }
 
 /// The differences as one sentence: what was pinned, and what it is now.
@@ -145,6 +149,19 @@ mod tests {
         assert_eq!(two[0].pinned, "0.540\u{2009}m");
         assert_eq!(two[1].pinned, "R1");
         assert!(sentence(&two, Lang::English).contains("0.900\u{2009}m"));
+    }
+
+    #[test]
+    fn every_choice_has_words() {
+        for input in input::INPUTS.iter().filter(|input| input.path != "layout") {
+            let Kind::Choice { words: choices, .. } = input.kind else {
+                continue;
+            };
+            for word in choices {
+                let key = choice_key(input.path, word);
+                assert!(words::find(Lang::English, &key).is_some(), "{key}");
+            }
+        }
     }
 
     #[test]

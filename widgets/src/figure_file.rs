@@ -3,6 +3,7 @@
 use crate::figure::svg::FILE_FONT;
 use crate::figure::{SvgOptions, Theme};
 use crate::visual::{Look, View, Visual};
+use axlewright_core::words::Lang;
 use axlewright_core::{Problem, Scenario};
 
 /// A scenario as a TOML file that the program reads: a line for each value that it gives.
@@ -35,6 +36,9 @@ pub fn figure_file(
         env!("CARGO_PKG_VERSION"),
         view.word()
     );
+    if look.lang != Lang::English {
+        metadata.insert_str(metadata.len() - 1, &format!(" --lang {}", look.lang.tag()));
+    }
     metadata.push_str(&scenario_toml(scenario));
     Ok(drawing.svg(&SvgOptions {
         prefix: &format!("{topic}-{}", view.word()),

@@ -50,7 +50,7 @@ fn title(voice: Voice, question: &Question, answer: &Answer) -> String {
         key,
         &[
             &voice.acceleration(acceleration.abs()),
-            &format::significant(ratio, 3),
+            &format::significant(ratio, 3, voice.lang),
         ],
     )
 }
@@ -79,7 +79,7 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
     };
     let mut subtitle = voice.whose(scenario);
     if answer.squat.is_some_and(|squat| squat.pitch_rad != 0.0) {
-        let times = format::fixed(SQUAT_DRAWN, 0);
+        let times = voice.fixed(SQUAT_DRAWN, 0);
         subtitle = format!("{} {subtitle}", voice.fill("figure.squat", &[&times]));
     }
     let description = voice.fill(
@@ -222,7 +222,7 @@ fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look)
         ],
         pinned,
         verticals,
-        decimal_mark: '.',
+        decimal_mark: look.lang.decimal_mark(),
         x_input: Some("load_transfer.acceleration"),
     }
 }

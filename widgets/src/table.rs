@@ -15,9 +15,9 @@ pub fn value_text(report: &Report, reading: &Reading, lang: Lang, system: System
     let output = &report.topic.outputs[reading.output];
     match (&reading.value, output.kind) {
         (ReadingValue::Number(number), OutputKind::Quantity(dimension)) => {
-            format::quantity(*number, dimension, system, output.digits)
+            format::quantity(*number, dimension, system, output.digits, lang)
         }
-        (ReadingValue::Number(number), _) => format::significant(*number, output.digits),
+        (ReadingValue::Number(number), _) => format::significant(*number, output.digits, lang),
         (ReadingValue::Word(word), _) => words::get(lang, &format!("reason.{word}")).into(),
         (ReadingValue::Flag(flag), _) => {
             words::get(lang, if *flag { "ui.yes" } else { "ui.no" }).into()
@@ -49,9 +49,9 @@ pub struct Row {
     pub unit: &'static str,
 }
 
-/// The rows of an answer.
+/// The rows of an answer, named in a language. Numbers are for programs: with a decimal point.
 #[must_use]
-pub fn rows(report: &Report) -> Vec<Row> {
+pub fn rows(report: &Report, lang: Lang) -> Vec<Row> {
     report
         .readings
         .iter()
@@ -70,7 +70,7 @@ pub fn rows(report: &Report) -> Vec<Row> {
             };
             Row {
                 path: reading.path.clone(),
-                label: words::get(Lang::English, &report.topic.output_key(reading.output)).into(),
+                label: words::get(lang, &report.topic.output_key(reading.output)).into(),
                 value,
                 unit,
             }
@@ -80,9 +80,9 @@ pub fn rows(report: &Report) -> Vec<Row> {
 
 /// The rows as CSV (RFC 4180) with a header: path, quantity, value, unit.
 #[must_use]
-pub fn csv(report: &Report) -> String {
+pub fn csv(report: &Report, lang: Lang) -> String {
     let mut text = String::from("path,quantity,value,unit\r\n");
-    for row in rows(report) {
+    for row in rows(report, lang) {
         let cells = [row.path, row.label, row.value, row.unit.to_owned()];
         push_record(&mut text, cells.into_iter());
     }
@@ -228,7 +228,7 @@ mod tests {
     fn every_line_has_four_cells() {
         for topic in TOPICS {
             let report = topic.report(&topic.example().unwrap()).unwrap();
-            let text = csv(&report);
+            let text = csv(&report, Lang::Spanish);
             assert_eq!(text.lines().count(), report.readings.len() + 1);
             for line in text.lines() {
                 let outside_quotes: String = line.split('"').step_by(2).collect();

@@ -12,7 +12,7 @@ use axlewright_core::layout::Layout;
 use axlewright_core::surface::{self, Friction, SURFACES};
 use axlewright_core::traction::{Limit, Question, TOPIC, limit};
 use axlewright_core::units::Dimension as D;
-use axlewright_core::{GRAVITY_M_S2, Problem, Scenario, format};
+use axlewright_core::{GRAVITY_M_S2, Problem, Scenario};
 
 /// The looks of the topic.
 pub const VISUAL: Visual = Visual {
@@ -31,15 +31,15 @@ fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem
 }
 
 /// Friction in words: one value, or two where the sides differ.
-fn friction_text(scenario: &Scenario) -> String {
+fn friction_text(voice: Voice, scenario: &Scenario) -> String {
     match Friction::peak(scenario) {
         Ok(friction) => {
             let (left, right) = (friction.peak_left, friction.peak_right);
-            let left_text = format::fixed(left, 2);
+            let left_text = voice.fixed(left, 2);
             if left.to_bits() == right.to_bits() {
                 left_text
             } else {
-                format!("{left_text} / {}", format::fixed(right, 2))
+                format!("{left_text} / {}", voice.fixed(right, 2))
             }
         }
         Err(_) => String::new(),
@@ -89,7 +89,7 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         ),
         _ => String::new(),
     };
-    let friction = friction_text(scenario);
+    let friction = friction_text(voice, scenario);
     let ghost = look.pinned.and_then(|p| Question::from_scenario(p).ok());
     let row_texts: Vec<String> = limits
         .iter()
@@ -124,7 +124,7 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         body: body(scenario),
         axis_title: voice.word("figure.traction.axis"),
         axis_max,
-        decimal_mark: '.',
+        decimal_mark: look.lang.decimal_mark(),
         role: Role::Tractive,
         rows: limits
             .iter()
@@ -145,7 +145,7 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
             .collect(),
         references: vec![BarReference {
             value: peak,
-            label: voice.fill("figure.traction.mu", &[&format::fixed(peak, 2)]),
+            label: voice.fill("figure.traction.mu", &[&voice.fixed(peak, 2)]),
         }],
         caution: None,
     }))
@@ -173,7 +173,10 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         ),
         subtitle: format!(
             "{} {}",
-            voice.fill("figure.traction.bars_sub", &[&friction_text(scenario)]),
+            voice.fill(
+                "figure.traction.bars_sub",
+                &[&friction_text(voice, scenario)]
+            ),
             voice.whose(scenario)
         ),
         description: voice.fill(
@@ -294,7 +297,7 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         subtitle: voice.whose(scenario),
         description: voice.fill(
             "figure.traction.chart_describe",
-            &[&format::fixed(peak, 2), &told.join("; ")],
+            &[&voice.fixed(peak, 2), &told.join("; ")],
         ),
         x_axis: Axis {
             title: voice.word("figure.axis.friction"),
@@ -312,7 +315,7 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         present,
         pinned,
         verticals,
-        decimal_mark: '.',
+        decimal_mark: look.lang.decimal_mark(),
         x_input: Some("surface.friction_peak"),
     })
 }

@@ -13,7 +13,7 @@ use axlewright_core::layout::Layout;
 use axlewright_core::surface::{SURFACES, Surface};
 use axlewright_core::turn_in_place::{LayoutAnswer, Question, TOPIC, Turn, Verdict, judge};
 use axlewright_core::units::Dimension as D;
-use axlewright_core::{Problem, Scenario, format};
+use axlewright_core::{Problem, Scenario};
 
 /// The looks of the topic.
 pub const VISUAL: Visual = Visual {
@@ -273,7 +273,7 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         description: voice.fill(
             "figure.turn_in_place.chart_describe",
             &[
-                &format::fixed(friction, 2),
+                &voice.fixed(friction, 2),
                 &voice.quantity(needed_n_m, D::Torque, 4),
             ],
         ),
@@ -304,7 +304,7 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
                 label: voice.word(&format!("surface.short.{}", s.name)),
             })
             .collect(),
-        decimal_mark: '.',
+        decimal_mark: look.lang.decimal_mark(),
         x_input: Some("surface.friction_sliding"),
     })
 }

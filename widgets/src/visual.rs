@@ -154,7 +154,7 @@ impl Visual {
 /// Says quantities and sentences in a language and a system of units.
 #[derive(Clone, Copy)]
 pub(crate) struct Voice {
-    lang: Lang,
+    pub(crate) lang: Lang,
     system: System,
 }
 
@@ -175,7 +175,7 @@ impl Voice {
     }
 
     pub(crate) fn quantity(self, value: f64, dimension: Dimension, digits: u8) -> String {
-        format::quantity(value, dimension, self.system, digits)
+        format::quantity(value, dimension, self.system, digits, self.lang)
     }
 
     pub(crate) fn force(self, value: f64) -> String {
@@ -184,11 +184,15 @@ impl Voice {
 
     pub(crate) fn acceleration(self, value: f64) -> String {
         let in_g = value / axlewright_core::GRAVITY_M_S2;
-        format::with_unit(format::fixed(in_g, 2), "g")
+        format::with_unit(self.fixed(in_g, 2), "g")
     }
 
     pub(crate) fn percent(self, share: f64) -> String {
-        format::with_unit(format::fixed(100.0 * share, 0), "%")
+        format::with_unit(self.fixed(100.0 * share, 0), "%")
+    }
+
+    pub(crate) fn fixed(self, value: f64, decimals: u8) -> String {
+        format::fixed(value, decimals, self.lang)
     }
 
     pub(crate) fn unit(self, dimension: Dimension) -> String {

@@ -411,6 +411,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.vehicle.tyre_width_rear", "tyre width, rear"),
     ("input.vehicle.wheel_radius", "wheel radius"),
     ("input.vehicle.wheelbase", "wheelbase"),
+    ("option.as_fitted", "as fitted"),
+    ("option.independent", "independent"),
+    ("option.locked", "locked"),
+    ("option.open", "open"),
+    ("option.open_with_brakes", "open, with brakes"),
+    ("option.saloon", "saloon"),
+    ("option.small_car", "small car"),
+    ("option.solid", "solid"),
+    ("option.sports_car", "sports car"),
+    ("option.unlimited", "unlimited"),
+    ("option.utility", "utility"),
     (
         "output.load_transfer.drop_rear",
         "drop of the body over the rear axle",
@@ -570,6 +581,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("problem.not_a_number", "not a number followed by a unit"),
     ("problem.quantity", "{0} = \"{1}\": {2}; allowed: {3}."),
     ("problem.range", "{0} = {1} is out of range; allowed: {2}."),
+    (
+        "problem.two_readings",
+        "{0} can mean {1} or {2}; write the one that is meant",
+    ),
     (
         "problem.unknown_unit",
         "\"{0}\" is not a unit that is known here",

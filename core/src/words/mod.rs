@@ -1,8 +1,18 @@
 //! The language catalogue: every string that a person reads, one file per language.
+//!
+//! English is always here. In the browser the other languages are fetched when a page needs them and
+//! handed in with [`add`]; everywhere else they are compiled in.
 
+mod catalogue;
+#[cfg(not(target_arch = "wasm32"))]
+mod de;
 mod en;
+#[cfg(not(target_arch = "wasm32"))]
+mod es;
 
-use core::cmp::Ordering;
+pub use catalogue::{add, has, text};
+
+use catalogue::{find_in, lines};
 
 /// A language of the catalogue.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -10,13 +20,30 @@ pub enum Lang {
     /// English, complete, and what other languages fall back to.
     #[default]
     English,
+    /// German.
+    German,
+    /// Spanish.
+    Spanish,
 }
 
 impl Lang {
-    /// The language whose tag (BCP 47) is most like the given one; English when none is.
+    /// Every language.
+    pub const ALL: [Self; 3] = [Self::English, Self::German, Self::Spanish];
+
+    /// The language whose tag (BCP 47) has the same primary subtag as the given one, in any case;
+    /// English when none has: "de-AT" is German, "fr" is English.
     #[must_use]
-    pub fn from_tag(_tag: &str) -> Self {
-        Self::English
+    pub fn from_tag(tag: &str) -> Self {
+        Self::known(tag).unwrap_or_default()
+    }
+
+    /// As [`Lang::from_tag`]; `None` when the catalogue has no such language.
+    #[must_use]
+    pub fn known(tag: &str) -> Option<Self> {
+        let primary = tag.split(['-', '_']).next().unwrap_or("");
+        Self::ALL
+            .into_iter()
+            .find(|lang| lang.tag().eq_ignore_ascii_case(primary))
     }
 
     /// Tag (BCP 47) of this language.
@@ -24,80 +51,28 @@ impl Lang {
     pub fn tag(self) -> &'static str {
         match self {
             Self::English => "en",
+            Self::German => "de",
+            Self::Spanish => "es",
+        }
+    }
+
+    /// What stands between the whole part of a number and its decimals.
+    ///
+    /// The SI Brochure (9th edition, 5.4.4) and ISO 80000-1, both from memory, leave it to the language.
+    /// They part thousands by a thin space in all of them, never by a point or a comma.
+    #[must_use]
+    pub fn decimal_mark(self) -> char {
+        match self {
+            Self::English => '.',
+            Self::German | Self::Spanish => ',',
         }
     }
 }
 
-/// The catalogue as one text, a line for each key: `key`, tab, text. One text is smaller in the
-/// browser than a table of many: a table holds two addresses and two lengths for each of its lines.
-const ENGLISH: &str = match core::str::from_utf8(&joined::<{ size(en::WORDS) }>(en::WORDS)) {
-    Ok(text) => text,
-    Err(_) => "",
-};
-
-const fn size(words: &[(&str, &str)]) -> usize {
-    let mut size = 0;
-    let mut at = 0;
-    while at < words.len() {
-        size += words[at].0.len() + words[at].1.len() + 2;
-        at += 1;
-    }
-    size
-}
-
-const fn joined<const SIZE: usize>(words: &[(&str, &str)]) -> [u8; SIZE] {
-    let mut text = [0; SIZE];
-    let mut end = 0;
-    let mut at = 0;
-    while at < words.len() {
-        end = put(&mut text, end, words[at].0, b'\t');
-        end = put(&mut text, end, words[at].1, b'\n');
-        at += 1;
-    }
-    text
-}
-
-const fn put(text: &mut [u8], mut end: usize, part: &str, stop: u8) -> usize {
-    let mut at = 0;
-    while at < part.len() {
-        text[end] = part.as_bytes()[at];
-        end += 1;
-        at += 1;
-    }
-    text[end] = stop;
-    end + 1
-}
-
-fn catalogue(lang: Lang) -> &'static str {
-    match lang {
-        Lang::English => ENGLISH,
-    }
-}
-
-/// The text of a key, or `None` where the catalogue has none.
+/// The text of a key, or `None` where the catalogue has none. What a language lacks is English.
 #[must_use]
 pub fn find(lang: Lang, key: &str) -> Option<&'static str> {
-    let text = catalogue(lang);
-    let is_end = |at: usize| text.as_bytes().get(at).is_none_or(|byte| *byte == b'\n');
-    let (mut low, mut high) = (0, text.len());
-    while low < high {
-        // The line that holds the middle.
-        let mut start = low + (high - low) / 2;
-        let mut end = start;
-        while start > low && !is_end(start - 1) {
-            start -= 1;
-        }
-        while !is_end(end) {
-            end += 1;
-        }
-        let (name, found) = text.get(start..end)?.split_once('\t')?;
-        match name.cmp(key) {
-            Ordering::Equal => return Some(found),
-            Ordering::Less => low = end + 1,
-            Ordering::Greater => high = start,
-        }
-    }
-    None
+    find_in(text(lang), key).or_else(|| find_in(text(Lang::English), key))
 }
 
 /// The text of a key. A missing key shows as an empty text; the tests see to it that none is.
@@ -127,52 +102,8 @@ pub fn fill(lang: Lang, key: &str, parts: &[&str]) -> String {
 
 /// Every key of a language, for tests and translators.
 pub fn keys(lang: Lang) -> impl Iterator<Item = &'static str> {
-    catalogue(lang)
-        .lines()
-        .filter_map(|line| line.split_once('\t'))
-        .map(|(key, _)| key)
+    lines(text(lang)).map(|(key, _)| key)
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_catalogue_is_sorted_without_doubles_and_without_holes() {
-        for pair in en::WORDS.windows(2) {
-            assert!(pair[0].0 < pair[1].0, "{} before {}", pair[0].0, pair[1].0);
-        }
-        for (key, text) in en::WORDS {
-            assert!(!text.trim().is_empty(), "{key} is empty");
-            for part in [key, text] {
-                assert!(!part.contains(['\n', '\t']), "{key} breaks its line");
-            }
-        }
-    }
-
-    #[test]
-    fn every_key_is_found_and_no_other_is() {
-        for (key, text) in en::WORDS {
-            assert_eq!(find(Lang::English, key), Some(*text));
-            assert_eq!(find(Lang::English, &format!("{key}!")), None);
-        }
-        assert_eq!(keys(Lang::English).count(), en::WORDS.len());
-        for key in ["", "a", "zzz", "\t", "ä"] {
-            assert_eq!(find(Lang::English, key), None);
-        }
-    }
-
-    #[test]
-    fn parts_are_put_in_by_number() {
-        let text = fill(
-            Lang::English,
-            "problem.field_near",
-            &["vehicle.mas", "vehicle.mass"],
-        );
-        assert!(
-            text.contains("vehicle.mas") && text.contains("vehicle.mass"),
-            "{text}"
-        );
-        assert!(!text.contains(['{', '}']), "{text}");
-    }
-}
+mod tests;

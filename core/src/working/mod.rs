@@ -13,6 +13,7 @@ pub use expression::{Expression, Function, Operator};
 
 use crate::format;
 use crate::units::{Dimension, System};
+use crate::words::Lang;
 
 /// A quantity that a step uses or gives.
 #[derive(Clone, Debug, PartialEq)]
@@ -221,53 +222,57 @@ impl Step {
 
     /// The equation in plain text: `N_f = (W·cos θ·b − …)/L`.
     #[must_use]
-    pub fn text(&self) -> String {
+    pub fn text(&self, lang: Lang) -> String {
         format!(
             "{} = {}",
             self.result.symbol,
-            self.expression.text(&|_| None)
+            self.expression.text(&|_| None, lang)
         )
     }
 
     /// The equation in plain text with the numbers put in.
     #[must_use]
-    pub fn text_with_numbers(&self) -> String {
+    pub fn text_with_numbers(&self, lang: Lang) -> String {
         format!(
             "{} = {} = {}",
             self.result.symbol,
-            self.expression.text(&|symbol| self.number_of(symbol)),
-            self.result_text()
+            self.expression
+                .text(&|symbol| self.number_of(symbol, lang), lang),
+            self.result_text(lang)
         )
     }
 
     /// The equation in LaTeX.
     #[must_use]
-    pub fn latex(&self) -> String {
+    pub fn latex(&self, lang: Lang) -> String {
         format!(
             "{} = {}",
             print::latex_symbol(self.result.symbol),
-            self.expression.latex(&|_| None)
+            self.expression.latex(&|_| None, lang)
         )
     }
 
     /// The equation in LaTeX with the numbers put in.
     #[must_use]
-    pub fn latex_with_numbers(&self) -> String {
+    pub fn latex_with_numbers(&self, lang: Lang) -> String {
         format!(
             "{} = {} = {}",
             print::latex_symbol(self.result.symbol),
-            self.expression.latex(&|symbol| self.number_of(symbol)),
-            print::latex_quantity(&self.result_text())
+            self.expression
+                .latex(&|symbol| self.number_of(symbol, lang), lang),
+            print::latex_quantity(&self.result_text(lang))
         )
     }
 
     /// The equation as presentation MathML, with the numbers put in on a second row.
     #[must_use]
-    pub fn mathml(&self) -> String {
+    pub fn mathml(&self, lang: Lang) -> String {
         let symbol = print::mathml_symbol(self.result.symbol);
-        let general = self.expression.mathml(&|_| None);
-        let numbers = self.expression.mathml(&|symbol| self.number_of(symbol));
-        let result = print::mathml_text(&self.result_text());
+        let general = self.expression.mathml(&|_| None, lang);
+        let numbers = self
+            .expression
+            .mathml(&|symbol| self.number_of(symbol, lang), lang);
+        let result = print::mathml_text(&self.result_text(lang));
         format!(
             "<math display=\"block\"><mtable columnalign=\"right center left\" displaystyle=\"true\">\
              <mtr><mtd>{symbol}</mtd><mtd><mo>=</mo></mtd><mtd>{general}</mtd></mtr>\
@@ -279,25 +284,25 @@ impl Step {
 
     /// The result with its SI unit.
     #[must_use]
-    pub fn result_text(&self) -> String {
-        si_text(&self.result)
+    pub fn result_text(&self, lang: Lang) -> String {
+        si_text(&self.result, lang)
     }
 
-    fn number_of(&self, symbol: &str) -> Option<String> {
+    fn number_of(&self, symbol: &str, lang: Lang) -> Option<String> {
         self.inputs
             .iter()
             .find(|quantity| quantity.symbol == symbol)
-            .map(|quantity| format::significant(quantity.value, 4))
+            .map(|quantity| format::significant(quantity.value, 4, lang))
     }
 }
 
 /// A quantity in its SI unit, with four digits: the working shows no rounding of its own kind.
 #[must_use]
-pub fn si_text(quantity: &Quantity) -> String {
-    let number = format::significant(quantity.value, 4);
+pub fn si_text(quantity: &Quantity, lang: Lang) -> String {
+    let number = format::significant(quantity.value, 4, lang);
     let unit = match quantity.dimension {
         Dimension::Angle => {
-            return format::quantity(quantity.value, Dimension::Angle, System::Si, 3);
+            return format::quantity(quantity.value, Dimension::Angle, System::Si, 3, lang);
         }
         other => other.si_unit(),
     };
@@ -388,7 +393,11 @@ mod tests {
                     continue;
                 };
                 for step in report.steps {
-                    assert!(step.evaluate().is_some(), "{case:?}: {}", step.text());
+                    assert!(
+                        step.evaluate().is_some(),
+                        "{case:?}: {}",
+                        step.text(Lang::English)
+                    );
                     unseen.retain(|key| *key != step.about);
                 }
             }

@@ -122,6 +122,7 @@ impl<'a> Reader<'a> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Lang;
 
     /// Reads an equation of symbols that are all known.
     fn text(equation: &str) -> Option<String> {
@@ -130,7 +131,7 @@ mod tests {
                 .into_iter()
                 .find(|known| *known == name)
         };
-        read(equation, &names).map(|expression| expression.text(&|_| None))
+        read(equation, &names).map(|expression| expression.text(&|_| None, Lang::English))
     }
 
     #[test]

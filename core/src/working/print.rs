@@ -6,9 +6,16 @@ use core::cell::Cell;
 
 use super::expression::{Expression, Function, Operator};
 use crate::format;
+use crate::words::Lang;
 
 /// Gives the number to print in place of a symbol, or `None` for the symbol itself.
 type Numbers<'a> = &'a dyn Fn(&str) -> Option<String>;
+
+/// What stands in place of symbols, and the language of the constants beside them.
+struct Values<'a> {
+    numbers: Numbers<'a>,
+    lang: Lang,
+}
 
 /// How tightly an expression holds together, loosest first.
 #[derive(Clone, Copy, PartialEq, PartialOrd)]
@@ -22,33 +29,38 @@ enum Binding {
 impl Expression {
     /// Plain text: `(W·b − m·a_x·h)/L`.
     #[must_use]
-    pub fn text(&self, numbers: Numbers) -> String {
+    pub fn text(&self, numbers: Numbers, lang: Lang) -> String {
         let mut out = String::new();
-        self.print(&Text, numbers, Binding::Sum, &mut out);
+        self.print(&Text, &Values { numbers, lang }, Binding::Sum, &mut out);
         out
     }
 
     /// LaTeX, for mathematics mode.
     #[must_use]
-    pub fn latex(&self, numbers: Numbers) -> String {
+    pub fn latex(&self, numbers: Numbers, lang: Lang) -> String {
         let mut out = String::new();
-        self.print(&Latex, numbers, Binding::Sum, &mut out);
+        self.print(&Latex, &Values { numbers, lang }, Binding::Sum, &mut out);
         out
     }
 
     /// Presentation MathML (one `mrow`'s content).
     #[must_use]
-    pub fn mathml(&self, numbers: Numbers) -> String {
+    pub fn mathml(&self, numbers: Numbers, lang: Lang) -> String {
         let mut out = String::from("<mrow>");
-        self.print(&MathMl::default(), numbers, Binding::Sum, &mut out);
+        self.print(
+            &MathMl::default(),
+            &Values { numbers, lang },
+            Binding::Sum,
+            &mut out,
+        );
         out.push_str("</mrow>");
         out
     }
 
-    fn binding(&self, numbers: Numbers) -> Binding {
+    fn binding(&self, values: &Values) -> Binding {
         match self {
             Self::Number(value) if *value < 0.0 => Binding::Sum,
-            Self::Symbol(name) if numbers(name).is_some_and(|n| n.starts_with('−')) => {
+            Self::Symbol(name) if (values.numbers)(name).is_some_and(|n| n.starts_with('−')) => {
                 Binding::Sum
             }
             Self::Number(_) | Self::Symbol(_) => Binding::Atom,
@@ -62,24 +74,24 @@ impl Expression {
         }
     }
 
-    fn print(&self, hand: &dyn Hand, numbers: Numbers, least: Binding, out: &mut String) {
-        let fenced = self.binding(numbers) < least;
+    fn print(&self, hand: &dyn Hand, values: &Values, least: Binding, out: &mut String) {
+        let fenced = self.binding(values) < least;
         if fenced {
             hand.open(out);
         }
         match self {
-            Self::Number(value) => hand.number(&equation_number(*value), out),
-            Self::Symbol(name) => match numbers(name) {
+            Self::Number(value) => hand.number(&equation_number(*value, values.lang), out),
+            Self::Symbol(name) => match (values.numbers)(name) {
                 Some(number) => hand.number(&number, out),
                 None => hand.symbol(name, out),
             },
             Self::Negative(inner) => {
                 hand.operator("−", out);
-                inner.print(hand, numbers, Binding::Product, out);
+                inner.print(hand, values, Binding::Product, out);
             }
             Self::Square(inner) => {
                 hand.square(out, &mut |out| {
-                    inner.print(hand, numbers, Binding::Atom, out)
+                    inner.print(hand, values, Binding::Atom, out)
                 });
             }
             Self::Call(function, inner) => {
@@ -88,11 +100,11 @@ impl Expression {
                     _ => Binding::Power,
                 };
                 hand.call(*function, out, &mut |out| {
-                    inner.print(hand, numbers, least, out)
+                    inner.print(hand, values, least, out)
                 });
             }
             Self::Pair(operator, left, right) => {
-                pair(hand, numbers, *operator, left, right, out);
+                pair(hand, values, *operator, left, right, out);
             }
         }
         if fenced {
@@ -103,16 +115,16 @@ impl Expression {
 
 fn pair(
     hand: &dyn Hand,
-    numbers: Numbers,
+    values: &Values,
     operator: Operator,
     left: &Expression,
     right: &Expression,
     out: &mut String,
 ) {
     let mut write = |sign: &str, least_left, least_right| {
-        left.print(hand, numbers, least_left, out);
+        left.print(hand, values, least_left, out);
         hand.operator(sign, out);
-        right.print(hand, numbers, least_right, out);
+        right.print(hand, values, least_right, out);
     };
     match operator {
         Operator::Add => write("+", Binding::Sum, Binding::Product),
@@ -122,25 +134,25 @@ fn pair(
             let least = hand.fraction_needs();
             hand.fraction(
                 out,
-                &mut |out| left.print(hand, numbers, least.0, out),
-                &mut |out| right.print(hand, numbers, least.1, out),
+                &mut |out| left.print(hand, values, least.0, out),
+                &mut |out| right.print(hand, values, least.1, out),
             );
         }
         Operator::Min => hand.minimum(
             out,
-            &mut |out| left.print(hand, numbers, Binding::Sum, out),
-            &mut |out| right.print(hand, numbers, Binding::Sum, out),
+            &mut |out| left.print(hand, values, Binding::Sum, out),
+            &mut |out| right.print(hand, values, Binding::Sum, out),
         ),
     }
 }
 
 /// A constant of an equation: as few digits as say it exactly, up to six.
-fn equation_number(value: f64) -> String {
+fn equation_number(value: f64, lang: Lang) -> String {
     let whole = value.abs() < 1e6 && (value - crate::math::round(value)).abs() < f64::EPSILON;
     if whole {
-        return format::fixed(value, 0);
+        return format::fixed(value, 0, lang);
     }
-    let text = format::significant(value, 6);
+    let text = format::significant(value, 6, lang);
     text.trim_end_matches('0').into()
 }
 
@@ -285,7 +297,7 @@ impl Hand for Latex {
     fn minimum(&self, out: &mut String, left: Part, right: Part) {
         out.push_str("\\min\\left(");
         left(out);
-        out.push_str(",\\, ");
+        out.push_str(";\\, ");
         right(out);
         out.push_str("\\right)");
     }
@@ -405,7 +417,11 @@ fn latex_letter(letter: char) -> Option<&'static str> {
 }
 
 fn latex_number(number: &str) -> String {
-    number.replace(format::THIN_SPACE, "\\,").replace('−', "-")
+    // LaTeX sets a bare comma as the end of a list, with a gap after it.
+    number
+        .replace(',', "{,}")
+        .replace(format::THIN_SPACE, "\\,")
+        .replace('−', "-")
 }
 
 /// Parts a text after its last digit.
@@ -487,7 +503,7 @@ mod tests {
             ("0.5*ρ", "0.5·ρ"),
             ("min((a); b)", "min(a; b)"),
         ] {
-            assert_eq!(tree(equation).text(&|_| None), want);
+            assert_eq!(tree(equation).text(&|_| None, Lang::English), want);
         }
     }
 
@@ -495,17 +511,17 @@ mod tests {
     fn negative_numbers_put_in_get_brackets() {
         let expression = tree("a - b*c");
         let numbers = |name: &str| (name == "b").then(|| "−2.5".to_owned());
-        assert_eq!(expression.text(&numbers), "a − (−2.5)·c");
+        assert_eq!(expression.text(&numbers, Lang::English), "a − (−2.5)·c");
     }
 
     #[test]
     fn the_same_tree_prints_as_latex_and_mathml() {
         let expression = tree("μ*N_f/(1 + h)");
         assert_eq!(
-            expression.latex(&|_| None),
+            expression.latex(&|_| None, Lang::English),
             "\\frac{\\mu  \\cdot N_{\\mathrm{f}}}{1 + h}"
         );
-        let mathml = expression.mathml(&|_| None);
+        let mathml = expression.mathml(&|_| None, Lang::English);
         assert!(
             mathml.contains("<mfrac>") && mathml.contains("<msub><mi>N</mi>"),
             "{mathml}"
@@ -514,5 +530,27 @@ mod tests {
             latex_quantity("11\u{2009}320\u{2009}N"),
             "11\\,320\\,\\mathrm{N}"
         );
+    }
+
+    #[test]
+    fn numbers_have_the_decimal_mark_of_their_language() {
+        let expression = tree("0.5*ρ + min(a; b)");
+        let numbers = |name: &str| (name != "b").then(|| "1,25".to_owned());
+        let german = Lang::German;
+        assert_eq!(expression.text(&numbers, german), "0,5·1,25 + min(1,25; b)");
+        assert_eq!(
+            expression.latex(&numbers, german),
+            "0{,}5 \\cdot 1{,}25 + \\min\\left(1{,}25;\\, b\\right)"
+        );
+        let mathml = expression.mathml(&numbers, german);
+        assert!(
+            mathml.contains("<mn>0,5</mn>") && mathml.contains("<mn>1,25</mn>"),
+            "{mathml}"
+        );
+        assert_eq!(
+            expression.text(&|_| None, Lang::English),
+            "0.5·ρ + min(a; b)"
+        );
+        assert_eq!(latex_quantity("2,865\u{2009}m"), "2{,}865\\,\\mathrm{m}");
     }
 }

@@ -1,11 +1,13 @@
 //! What each command does.
 
-use super::{Command, Failure, LANG, QuestionArgs, Style, Units};
+use super::{Command, Failure, QuestionArgs, Style, Units};
 use axlewright_core::topic::{self, Topic};
 use axlewright_core::units::System;
-use axlewright_core::{Scenario, schema};
+use axlewright_core::words::Lang;
+use axlewright_core::{Problem, Scenario, schema};
 use axlewright_site::answer::{self, AnswerFormat};
 use axlewright_site::output::write_whole;
+use axlewright_site::scenario_file::ScenarioError;
 use axlewright_site::{figure, scenario_file, serve, site, toolchain};
 use axlewright_widgets::figure::Theme;
 use axlewright_widgets::figure_file::figure_file;
@@ -89,11 +91,43 @@ fn serve_site(port: Option<u16>) -> Result<(), Failure> {
     }
 }
 
-fn question_of(args: &QuestionArgs) -> Result<(&'static Topic, Scenario), Failure> {
-    let topic = topic::find(&args.topic).map_err(Failure::input)?;
-    let scenario = scenario_file::gather(topic, args.scenario.as_deref(), &args.settings)
-        .map_err(Failure::input)?;
-    Ok((topic, scenario))
+/// What is asked: topic, scenario and the language of the answer.
+struct Asked {
+    topic: &'static Topic,
+    scenario: Scenario,
+    lang: Lang,
+}
+
+fn asked(args: &QuestionArgs) -> Result<Asked, Failure> {
+    let lang = language(&args.lang)?;
+    let topic = topic::find(&args.topic).map_err(|problem| refused(&problem, lang))?;
+    let scenario = scenario_file::gather(topic, args.scenario.as_deref(), &args.settings).map_err(
+        |error| match error {
+            ScenarioError::Refused(problem) => refused(&problem, lang),
+            other => Failure::input(other),
+        },
+    )?;
+    Ok(Asked {
+        topic,
+        scenario,
+        lang,
+    })
+}
+
+/// The language of a tag. One that is not known is refused: English would be a guess.
+fn language(tag: &str) -> Result<Lang, Failure> {
+    Lang::known(tag).ok_or_else(|| {
+        Failure::input(Problem::UnknownWord {
+            field: "lang".into(),
+            value: tag.chars().take(40).collect(),
+            allowed: Lang::ALL.map(Lang::tag).to_vec(),
+        })
+    })
+}
+
+/// A refusal as one sentence of a language, on one line.
+fn refused(problem: &Problem, lang: Lang) -> Failure {
+    Failure::Input(scenario_file::one_line(&problem.sentence(lang)))
 }
 
 fn system_of(units: Units) -> System {
@@ -104,10 +138,13 @@ fn system_of(units: Units) -> System {
 }
 
 fn print_answer(args: &QuestionArgs, format: AnswerFormat) -> Result<(), Failure> {
-    let (topic, scenario) = question_of(args)?;
-    let report = topic.report(&scenario).map_err(Failure::input)?;
-    let text =
-        answer::print(&report, format, LANG, system_of(args.units)).map_err(Failure::machine)?;
+    let asked = asked(args)?;
+    let report = asked
+        .topic
+        .report(&asked.scenario)
+        .map_err(|problem| refused(&problem, asked.lang))?;
+    let text = answer::print(&report, format, asked.lang, system_of(args.units))
+        .map_err(Failure::machine)?;
     print(&text)
 }
 
@@ -157,20 +194,23 @@ fn draw(
     };
     in_range("width", wanted.width, 320.0, 4000.0)?;
     in_range("scale", f64::from(wanted.scale), 0.25, 8.0)?;
-    let (topic, scenario) = question_of(args)?;
+    let Asked {
+        topic,
+        scenario,
+        lang,
+    } = asked(args)?;
+    let refused = |problem: Problem| refused(&problem, lang);
     let visual = Visual::of(topic)
         .ok_or_else(|| Failure::Machine(format!("{} has no figure", topic.name)))?;
-    let view = visual.view(&wanted.view).map_err(Failure::input)?;
+    let view = visual.view(&wanted.view).map_err(refused)?;
     let look = Look {
         width: wanted.width,
-        lang: LANG,
+        lang,
         system: system_of(args.units),
         ..Look::default()
     };
     if alt {
-        let drawing = visual
-            .draw(&scenario, view, &look)
-            .map_err(Failure::input)?;
+        let drawing = visual.draw(&scenario, view, &look).map_err(refused)?;
         return print(&format!("{}. {}\n", drawing.title(), drawing.description()));
     }
     let theme = match wanted.style {
@@ -178,7 +218,7 @@ fn draw(
         Style::Dark => Theme::Dark,
         Style::Print => Theme::Print,
     };
-    let svg = figure_file(visual, &scenario, view, &look, theme).map_err(Failure::input)?;
+    let svg = figure_file(visual, &scenario, view, &look, theme).map_err(refused)?;
     let Some(path) = output else {
         return print(&svg);
     };

@@ -5,7 +5,6 @@
 
 mod commands;
 
-use axlewright_core::words::Lang;
 use axlewright_site::answer::AnswerFormat;
 use clap::error::ErrorKind;
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -106,6 +105,9 @@ struct QuestionArgs {
     /// Units of what is printed for people; files of numbers are SI
     #[arg(long, value_enum, default_value = "si")]
     units: Units,
+    /// Language of what is printed for people: en, de, es
+    #[arg(long, default_value = "en")]
+    lang: String,
 }
 
 /// Units of people.
@@ -145,9 +147,6 @@ impl Failure {
         Self::Machine(error.to_string())
     }
 }
-
-/// The language of the command line.
-const LANG: Lang = Lang::English;
 
 /// Runs the program.
 pub(crate) fn run() -> ExitCode {

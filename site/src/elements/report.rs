@@ -1,7 +1,7 @@
 //! What a build made and what it weighs, kept beside the files so that the next build can tell whether
 //! anything is left to do.
 
-use super::{BuildError, CLASSIC, read, write};
+use super::{BuildError, MODULE, WASM, read, write};
 use serde_json::{Value, json};
 use std::path::Path;
 
@@ -30,10 +30,11 @@ pub struct ElementsReport {
 }
 
 impl ElementsReport {
-    /// What a page must fetch for one element, compressed: the module and the wasm.
+    /// What a page must fetch for one element in English, compressed: the module and the wasm.
     #[must_use]
     pub fn needed_brotli(&self) -> u64 {
-        let needed = self.files.iter().filter(|file| file.name != CLASSIC);
+        let is_needed = |file: &&FileSize| [MODULE, WASM].contains(&file.name.as_str());
+        let needed = self.files.iter().filter(is_needed);
         needed.map(|file| file.brotli).sum()
     }
 }
@@ -111,6 +112,7 @@ pub(super) fn forget(folder: &Path) {
 
 #[cfg(test)]
 mod tests {
+    use super::super::CLASSIC;
     use super::*;
 
     #[test]

@@ -1,6 +1,7 @@
 //! Puts the two scripts together: the glue, the table of elements, the styles and the hand-written parts.
 
 use super::BuildError;
+use super::fingerprint::short_hash;
 use super::strip::strip_script;
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
@@ -14,6 +15,8 @@ pub(super) struct Parts<'a> {
     pub glue: &'a str,
     /// The table of elements and sentences, as JSON.
     pub table: &'a str,
+    /// Tag and words of each language that is not inside the wasm.
+    pub words: &'a [(String, String)],
     /// The version that the scripts state.
     pub version: &'a str,
     /// A short name of the wasm file's content.
@@ -23,13 +26,15 @@ pub(super) struct Parts<'a> {
 impl Parts<'_> {
     /// `axlewright.js`, the module that loads the wasm file beside it.
     pub(super) fn module(&self) -> Result<String, BuildError> {
-        let source = [self.common()?, self.hand_written("module.js")?].concat();
+        let words = self.words_table(|text| short_hash(text.as_bytes()));
+        let source = [words, self.common()?, self.hand_written("module.js")?].concat();
         Ok(self.with_banner(&strip_script(&source)))
     }
 
     /// `axlewright.classic.js`, with the wasm file inside.
     pub(super) fn classic(&self, wasm: &[u8]) -> Result<String, BuildError> {
-        let source = [self.common()?, self.hand_written("classic.js")?].concat();
+        let words = self.words_table(str::to_owned);
+        let source = [words, self.common()?, self.hand_written("classic.js")?].concat();
         // The long text is put in last, so that nothing has to read through it.
         let wasm = STANDARD.encode(wasm);
         let script = format!(
@@ -37,6 +42,15 @@ impl Parts<'_> {
             strip_script(&source)
         );
         Ok(self.with_banner(&script))
+    }
+
+    /// What the script holds of each language, by its tag.
+    fn words_table(&self, held: impl Fn(&str) -> String) -> String {
+        let pairs = self.words.iter();
+        let table: serde_json::Map<_, _> = pairs
+            .map(|(tag, text)| (tag.clone(), held(text).into()))
+            .collect();
+        format!("const WORDS = {};\n", script_literal(&table.into()))
     }
 
     fn with_banner(&self, script: &str) -> String {
@@ -66,6 +80,7 @@ impl Parts<'_> {
         let mut script = constants + &glue;
         for name in [
             "instance.js",
+            "words.js",
             "picture.js",
             "take.js",
             "hands.js",
@@ -113,8 +128,14 @@ mod tests {
             .join("widgets/js")
     }
 
+    fn words() -> &'static [(String, String)] {
+        static WORDS: std::sync::OnceLock<[(String, String); 1]> = std::sync::OnceLock::new();
+        WORDS.get_or_init(|| [("xx".into(), "key\ta </script> wörd // kept".into())])
+    }
+
     fn parts(folder: &Path) -> Parts<'_> {
         Parts {
+            words: words(),
             folder,
             glue: "let wasm_bindgen = 1; // glue",
             table: r#"{"elements":[],"words":{"en":{"stopped":"a </script> b"}}}"#,
@@ -144,6 +165,15 @@ mod tests {
             "the classic script names no module address"
         );
         assert!(classic.contains("\"AGFzbQ==\""), "the wasm file is inside");
+        assert!(
+            classic.contains(r#"const WORDS = {"xx":"key\ta <\/script> wörd // kept"};"#),
+            "the words are inside"
+        );
+        let hash = short_hash(words()[0].1.as_bytes());
+        assert!(
+            module.contains(&format!("const WORDS = {{\"xx\":\"{hash}\"}};")),
+            "the module fetches them by their hash"
+        );
     }
 
     #[test]

@@ -104,7 +104,7 @@ fn given(context: &Context, path: &str) -> Result<String, Error> {
     match &input.kind {
         Kind::Quantity { dimension, .. } => scenario
             .number(path)
-            .map(|value| format::quantity(value, *dimension, System::Si, 3)),
+            .map(|value| format::quantity(value, *dimension, System::Si, 3, LANG)),
         _ => scenario.word(path).map(str::to_owned),
     }
     .ok_or_else(|| wrong(format!("{path} is not given")))
@@ -293,7 +293,7 @@ fn check_row(check: &Check) -> Result<String, Error> {
     }
     let decimals = decimals_of(check.tolerance);
     let show = |value: f64| {
-        let text = format::fixed(value, decimals);
+        let text = format::fixed(value, decimals, LANG);
         escaped(&format::with_unit(text, &check.unit))
     };
     Ok(format!(
@@ -319,11 +319,11 @@ fn caution(context: &Context) -> Result<String, Error> {
 fn surfaces() -> String {
     use axlewright_core::surface::{Label, SURFACES};
     let range = |(low, high): (f64, f64)| {
-        let low_text = format::fixed(low, 2);
+        let low_text = format::fixed(low, 2, LANG);
         if (high - low).abs() < 1e-9 {
             low_text
         } else {
-            format!("{low_text} – {}", format::fixed(high, 2))
+            format!("{low_text} – {}", format::fixed(high, 2, LANG))
         }
     };
     let mut html = String::from("<table tabindex=\"0\">");

@@ -9,15 +9,16 @@ const PAGES: &[(&str, &str)] = &[
     ("turn-in-place.html", "axle-turn-in-place"),
 ];
 
-async fn check(window: &Window, page: &str, tag: &str) {
+pub(crate) async fn check(window: &Window, page: &str, tag: &str) {
     let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
     window.visit(page).await;
     window.ready(tag).await;
-    // Open the menu and one result, so that they are checked too.
+    // Open the menu and one result, so that its working is checked too.
     window
         .run(&format!(
             "const root = document.querySelector('{tag}').shadowRoot;\
-             root.querySelectorAll('details.share, details.readout').forEach((d, i) => {{ d.open = i < 2; }}); await new Promise(r => setTimeout(r, 200));"
+             for (const part of ['.share', '.readout']) root.querySelector('details' + part).open = true;\
+             await new Promise(r => setTimeout(r, 200));"
         ))
         .await;
     window

@@ -8,6 +8,7 @@
 
 mod access;
 mod hands;
+mod languages;
 mod life;
 mod look;
 mod session;

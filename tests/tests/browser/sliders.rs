@@ -1,6 +1,7 @@
 //! A reader moves a slider, types a value, makes a mistake; the numbers are those of the program.
 
 use crate::session::Window;
+use axlewright_core::words::Lang;
 use axlewright_tests::run;
 use serde_json::Value;
 use thirtyfour::Key;
@@ -132,7 +133,7 @@ async fn moves_and_types(window: &Window) {
         .await
         .expect("text");
     let load = answer["front_axle_load"].as_f64().expect("a load");
-    let said = axlewright_core::format::significant(load, 4);
+    let said = axlewright_core::format::significant(load, 4, Lang::English);
     assert!(shown.contains(&said), "{said} in {shown}");
 }
 

@@ -32,7 +32,7 @@ fn answers_or_refuses(topic: &'static Topic, scenario: &Scenario) {
                 assert!(
                     value.is_finite(),
                     "{} = {value}: {case}",
-                    step.text_with_numbers()
+                    step.text_with_numbers(Lang::English)
                 );
             }
         }

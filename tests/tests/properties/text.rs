@@ -1,7 +1,9 @@
 //! What is written can be read back.
 
 use crate::scenarios::{Reach, config, partial, topic};
+use axlewright_core::typed::with_point;
 use axlewright_core::units::{self, Dimension, System, UnitError};
+use axlewright_core::words::Lang;
 use axlewright_core::{Scenario, format};
 use axlewright_tests::assert_equal_relative;
 use proptest::prelude::*;
@@ -62,9 +64,10 @@ proptest! {
         dimension in prop::sample::select(&DIMENSIONS),
         system in prop::sample::select(&[System::Si, System::Us]),
         digits in 3_u8..14,
+        lang in prop::sample::select(&Lang::ALL),
     ) {
-        let text = format::quantity(value, dimension, system, digits);
-        let got = units::parse(&text, dimension);
+        let text = format::quantity(value, dimension, system, digits, lang);
+        let got = with_point(&text, lang).and_then(|plain| units::parse(&plain, dimension));
         prop_assert!(got.is_ok(), "{} {:?}", text, got);
         let rounding = 5.0 * 10_f64.powi(-i32::from(digits));
         assert_equal_relative(&text, "pasted back", (got.unwrap_or(f64::NAN), value), rounding, 0.0);
@@ -92,6 +95,12 @@ proptest! {
     fn no_text_makes_the_reader_stumble(text in ".{0,40}", dimension in prop::sample::select(&DIMENSIONS)) {
         if let Ok(value) = units::parse(&text, dimension) {
             prop_assert!(value.is_finite(), "{:?} read as {}", text, value);
+        }
+        for lang in Lang::ALL {
+            if let Ok(plain) = with_point(&text, lang) {
+                // Nothing but a mark is another.
+                prop_assert_eq!(plain.replace('.', ","), text.trim().replace('.', ","));
+            }
         }
     }
 

@@ -16,7 +16,8 @@ fn value_and_size(expression: &Expression, step: &Step) -> (f64, f64) {
         Expression::Number(value) => (*value, value.abs()),
         Expression::Symbol(name) => {
             let known = step.inputs.iter().find(|q| q.symbol == *name);
-            let known = known.unwrap_or_else(|| panic!("{} has no value: {}", name, step.text()));
+            let known = known
+                .unwrap_or_else(|| panic!("{} has no value: {}", name, step.text(Lang::English)));
             (known.value, known.value.abs())
         }
         Expression::Negative(inner) => {
@@ -55,7 +56,11 @@ fn value_and_size(expression: &Expression, step: &Step) -> (f64, f64) {
 
 fn steps_hold(report: &Report) {
     for step in &report.steps {
-        let case = format!("{}, {}", step.text_with_numbers(), show(&report.scenario));
+        let case = format!(
+            "{}, {}",
+            step.text_with_numbers(Lang::English),
+            show(&report.scenario)
+        );
         let Some(value) = step.evaluate() else {
             panic!("a symbol has no value: {case}");
         };
@@ -103,7 +108,7 @@ fn every_number_opens(report: &Report) {
         for step in &derivation {
             for symbol in step.expression.symbols() {
                 let known = step.inputs.iter().any(|q| q.symbol == symbol);
-                assert!(known, "{}: {symbol} is not known", step.text());
+                assert!(known, "{}: {symbol} is not known", step.text(Lang::English));
             }
         }
     }

@@ -3,9 +3,11 @@
 #![allow(clippy::unwrap_used, reason = "a test stops where a value is missing")]
 
 mod figures;
+mod languages;
 
 use axlewright_core::Scenario;
 use axlewright_core::topic::{ReadingValue, TOPICS, Topic};
+use axlewright_core::words::Lang;
 use axlewright_tests::{assert_equal_relative, run, run_in};
 use serde_json::Value;
 
@@ -38,10 +40,13 @@ fn same_as_core(topic: &'static Topic, scenario: &Scenario, json: &Value) {
     let steps = json["working"].as_array().unwrap();
     assert_eq!(steps.len(), report.steps.len());
     for (got, want) in steps.iter().zip(&report.steps) {
-        assert_eq!(got["equation"].as_str(), Some(want.text().as_str()));
+        assert_eq!(
+            got["equation"].as_str(),
+            Some(want.text(Lang::English).as_str())
+        );
         let value = got["result"]["value"].as_f64().unwrap_or(f64::NAN);
         let pair = (value, want.result.value);
-        assert_equal_relative(&want.text(), topic.name, pair, 1e-15, 0.0);
+        assert_equal_relative(&want.text(Lang::English), topic.name, pair, 1e-15, 0.0);
     }
 }
 
@@ -191,13 +196,13 @@ fn text_and_markdown_show_every_equation() {
         let text = stdout_of(&["answer", topic.name]);
         let markdown = stdout_of(&["answer", topic.name, "--format", "markdown"]);
         for step in &report.steps {
-            let equation = step.expression.text(&|_| None);
+            let equation = step.expression.text(&|_| None, Lang::English);
             assert!(
                 text.contains(&equation),
                 "{}: {equation} is not in the text",
                 topic.name
             );
-            let latex = step.expression.latex(&|_| None);
+            let latex = step.expression.latex(&|_| None, Lang::English);
             assert!(
                 markdown.contains(&latex),
                 "{}: {latex} is not in the Markdown",

@@ -10,7 +10,7 @@ use axlewright_core::format;
 use axlewright_core::input::{self, Input, Kind};
 use axlewright_core::layout::Layout;
 use axlewright_core::units::{self, Dimension, System};
-use axlewright_core::words;
+use axlewright_core::words::{self, Lang};
 use leptos::prelude::*;
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 
@@ -141,9 +141,9 @@ impl Scale {
             .map(|value| self.people(value))
     }
 
-    pub(super) fn text(&self, value: Option<f64>) -> String {
+    pub(super) fn text(&self, value: Option<f64>, lang: Lang) -> String {
         value.map_or_else(String::new, |value| {
-            format::with_unit(format::fixed(value, self.decimals), self.unit)
+            format::with_unit(format::fixed(value, self.decimals, lang), self.unit)
         })
     }
 }
@@ -161,7 +161,8 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
                 .map(|p| p.value().to_owned())
         })
     };
-    let shown = move || refused_text().unwrap_or_else(|| scale.text(scale.number(model)));
+    let lang = move || model.read(|s| s.lang);
+    let shown = move || refused_text().unwrap_or_else(|| scale.text(scale.number(model), lang()));
     let name = move || model.read(|s| words::get(s.lang, &input.label_key()).to_owned());
     let reset_name = move || {
         let name = name();
@@ -169,23 +170,22 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
     };
     let refused =
         move || model.read(|s| s.problem.as_ref().is_some_and(|p| p.field() == input.path));
-    let take = move |field: &HtmlInputElement| {
-        model.change(input.path, &with_unit(&field.value(), scale.unit));
-    };
     let slide = move |event| {
         if let Some(field) = target::<HtmlInputElement>(&event) {
-            take(&field);
+            model.change(input.path, &with_unit(&field.value(), scale.unit), None);
         }
     };
     let commit = move |event| {
         if let Some(field) = target::<HtmlInputElement>(&event) {
-            take(&field);
+            let lang = model.peek(|s| s.lang);
+            let typed = with_unit(&field.value(), scale.unit);
+            model.change(input.path, &typed, Some(lang));
             // An accepted value is shown in its own form even when it is the same as before.
             if model.peek(|s| s.problem.is_none()) {
                 let now = model
                     .peek(|s| s.number(input.path))
                     .map(|value| scale.people(value));
-                field.set_value(&scale.text(now));
+                field.set_value(&scale.text(now, lang));
             }
         }
     };
@@ -250,8 +250,8 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
 fn with_unit(typed: &str, unit: &str) -> String {
     let bare = typed
         .trim()
-        .bytes()
-        .all(|byte| byte.is_ascii_digit() || matches!(byte, b'.' | b'-' | b'+'));
+        .chars()
+        .all(|letter| letter.is_ascii_digit() || ".,+-−\u{2009}\u{202f}\u{a0}".contains(letter));
     if bare {
         format!("{typed} {unit}")
     } else {
@@ -298,7 +298,7 @@ fn choice(model: Model, input: &'static Input, options: &'static [&'static str])
     };
     let pick = move |event| {
         if let Some(list) = target::<HtmlSelectElement>(&event) {
-            model.change(path, &list.value());
+            model.change(path, &list.value(), None);
         }
     };
     let id = format!("{}-list", input.attribute());
@@ -338,7 +338,7 @@ fn layouts(model: Model, input: &'static Input) -> AnyView {
             .map(|layout| layout.name())
             .collect();
         if !names.is_empty() {
-            model.change(input.path, &names.join(" "));
+            model.change(input.path, &names.join(" "), None);
         }
     };
     let name = move || model.read(|s| words::get(s.lang, &input.label_key()).into());

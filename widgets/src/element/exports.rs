@@ -152,6 +152,8 @@ fn element(model: Model) -> AnyView {
         .with(tag("span", "").says(caution).view());
     tag("div", "")
         .live("class", class)
+        // The page may be in a language that the catalogue has not.
+        .live("lang", move || model.read(|s| s.lang.tag().into()))
         .on("keydown", move |event| undo_by_key(model, &event))
         .with(figure(model))
         .with(toolbar(model))
@@ -278,8 +280,8 @@ impl Handle {
             }
             let steps = report.as_ref().map(|report| report.derivation(path));
             let lines = steps.iter().flatten().map(|step| match form {
-                "latex" => step.latex(),
-                _ => step.text(),
+                "latex" => step.latex(state.lang),
+                _ => step.text(state.lang),
             });
             lines.collect::<Vec<_>>().join("\n")
         })
@@ -312,9 +314,11 @@ impl Handle {
     pub fn table(&self, kind: &str) -> Result<JsValue, JsValue> {
         match kind {
             "json" => Ok(self.answer()),
-            "csv" => Ok(self
-                .model
-                .peek(|s| s.report.as_ref().map_or(JsValue::NULL, |r| csv(r).into()))),
+            "csv" => Ok(self.model.peek(|s| {
+                s.report
+                    .as_ref()
+                    .map_or(JsValue::NULL, |r| csv(r, s.lang).into())
+            })),
             other => Err(unknown_kind("table", other, &["csv", "json"])),
         }
     }
@@ -377,6 +381,13 @@ pub fn solve(topic: &str, scenario: &str) -> Result<JsValue, JsValue> {
         .and_then(|scenario| found.report(&scenario))
         .map_err(|p| error_of(&p))?;
     Ok(to_js(&answer.to_tree()))
+}
+
+/// Hands in the words of a language, the text of `words/TAG.txt`. Tells whether they are now here.
+#[wasm_bindgen]
+#[must_use]
+pub fn add_words(tag: &str, text: &str) -> bool {
+    words::add(Lang::from_tag(tag), text)
 }
 
 /// Names of the topics.

@@ -42,7 +42,7 @@ impl Handle {
     /// The reader gives an input another value, as a text with its unit.
     pub fn change(&self, path: &str, text: &str) {
         if let Some(input) = input::find(path) {
-            self.model.change(input.path, text);
+            self.model.change(input.path, text, None);
         }
     }
 
@@ -207,7 +207,7 @@ fn slide_tree(state: &State, slide: &Slide) -> Option<Tree> {
         "label",
         words::get(state.lang, &input.label_key()),
     );
-    text(&mut tree, "text", &scale.text(Some(now)));
+    text(&mut tree, "text", &scale.text(Some(now), state.lang));
     text(&mut tree, "unit", scale.unit);
     number(&mut tree, "now", now);
     number(&mut tree, "min", scale.ends.0);

@@ -5,7 +5,7 @@ use super::state::{Show, State};
 use crate::visual::{View, Visual};
 use axlewright_core::topic::Report;
 use axlewright_core::units::System;
-use axlewright_core::words::Lang;
+use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree};
 use js_sys::{Array, Function, Object};
 use leptos::prelude::*;
@@ -121,7 +121,12 @@ impl Model {
                 self.rearrange();
             }
             "lang" => {
-                let lang = Lang::from_tag(text.unwrap_or("en"));
+                let wanted = Lang::from_tag(text.unwrap_or("en"));
+                let lang = if words::has(wanted) {
+                    wanted
+                } else {
+                    Lang::English
+                };
                 self.restyle(&|state| state.lang = lang);
             }
             "show" => {
@@ -236,13 +241,20 @@ impl Model {
         self.tell("axle-problem", &detail);
     }
 
-    /// The reader changes an input. A refused change leaves what is shown as it is.
-    pub(super) fn change(&self, path: &'static str, text: &str) {
+    /// The reader changes an input, by typing in a language or in another way. A refused change leaves
+    /// what is shown as it is.
+    pub(super) fn change(&self, path: &'static str, text: &str, typed: Option<Lang>) {
         // From what is shown: the example's vehicle may be there without having been given.
         let mut next = self.scenario();
-        if text.is_empty() {
-            next.unset(path);
-        } else if let Err(problem) = next.set(path, text) {
+        let set = match typed {
+            _ if text.is_empty() => {
+                next.unset(path);
+                Ok(())
+            }
+            Some(lang) => next.set_typed(path, text, lang),
+            None => next.set(path, text),
+        };
+        if let Err(problem) = set {
             return self.refuse(problem);
         }
         // Another vehicle or surface comes with its own values: those of the old one go.

@@ -46,13 +46,15 @@ pub fn element_table() -> Tree {
             element
         })
         .collect();
-    let mut sentences = Tree::map();
-    for name in SENTENCES {
-        let text = words::get(Lang::English, &format!("script.{name}"));
-        sentences.set(name, Tree::text(text));
-    }
     let mut languages = Tree::map();
-    languages.set(Lang::English.tag(), sentences);
+    for lang in Lang::ALL {
+        let mut sentences = Tree::map();
+        for name in SENTENCES {
+            let text = words::get(lang, &format!("script.{name}"));
+            sentences.set(name, Tree::text(text));
+        }
+        languages.set(lang.tag(), sentences);
+    }
     let mut table = Tree::map();
     table.set("elements", Tree::List(elements));
     table.set("words", languages);
@@ -77,13 +79,16 @@ mod tests {
     #[test]
     fn the_script_has_all_its_sentences() {
         let table = element_table();
-        let english = table.get("words").and_then(|w| w.get("en"));
-        for name in SENTENCES {
-            let text = english.and_then(|w| w.get(name));
-            assert!(
-                matches!(text, Some(Tree::Text(t)) if !t.is_empty()),
-                "{name}"
-            );
+        for lang in Lang::ALL {
+            let sentences = table.get("words").and_then(|w| w.get(lang.tag()));
+            for name in SENTENCES {
+                let text = sentences.and_then(|w| w.get(name));
+                let want = words::get(lang, &format!("script.{name}"));
+                assert!(
+                    matches!(text, Some(Tree::Text(t)) if t == want && !t.is_empty()),
+                    "{lang:?} {name}"
+                );
+            }
         }
     }
 }

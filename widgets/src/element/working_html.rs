@@ -16,7 +16,7 @@ pub fn working_html(steps: &[&Step], lang: Lang) -> String {
         html.push_str("<li><p class=\"about\">");
         push_escaped(&mut html, words::get(lang, step.about));
         html.push_str("</p>");
-        html.push_str(&step.mathml());
+        html.push_str(&step.mathml(lang));
         // A source is said once, where it begins.
         if step.source != told {
             told = step.source;
