@@ -9,6 +9,7 @@
 mod access;
 mod life;
 mod look;
+mod question;
 mod session;
 mod sliders;
 mod trap;

@@ -1,6 +1,7 @@
 //! What an element shows: settings, scenario, last good answer, refusal, and the drawings made of
 //! them.
 
+use super::question::Quiz;
 use crate::figure::number::within;
 use crate::figure::{Chart, NARROW, SvgOptions, Theme, WIDE};
 use crate::visual::{Drawing, Look, View, Visual};
@@ -63,6 +64,8 @@ pub(super) struct State {
     pub(super) title: String,
     /// The chart.
     pub(super) chart: Option<Chart>,
+    /// The question that the page asks, if it asks one.
+    pub(super) quiz: Option<Quiz>,
 }
 
 impl State {
@@ -82,7 +85,13 @@ impl State {
             svg: String::new(),
             title: String::new(),
             chart: None,
+            quiz: None,
         }
+    }
+
+    /// Whether a question is open: then nothing that shows its answer may be there.
+    pub(super) fn is_asking(&self) -> bool {
+        self.quiz.as_ref().is_some_and(Quiz::is_open)
     }
 
     /// Draws figure and chart of the last good answer. A view that has no picture for this answer
