@@ -24,6 +24,7 @@ pub mod input;
 pub mod layout;
 pub mod load_transfer;
 pub mod math;
+pub mod question;
 pub mod road_load;
 mod root;
 mod scenario;

@@ -40,6 +40,7 @@ class AxleElement extends HTMLElement {
   #turn = 0; // counts scenarios given, so that a slow file cannot overwrite a newer one
   #unread = false; // the scenario attribute is to be read at the start
   #broken = false; // its own mount trapped: it is not tried again before something changes
+  #score; // how far off the reader's last prediction was
   #focus; // where the focus was before a trap
   #hands; // lays the handles over figure and chart, after each drawing
   #spoken; // the language that the Rust side was last told
@@ -109,8 +110,14 @@ class AxleElement extends HTMLElement {
   get answer() {
     return (this.#handle && ask(this.#instance, () => this.#handle.answer())) ?? null;
   }
+  get score() {
+    return this.#score ?? null;
+  }
   async figure(kind = "svg", { scale = 2 } = {}) {
-    if (kind === "png") return pngOf(await this.figure(), scale);
+    if (kind === "png") {
+      const svg = await this.figure();
+      return svg && pngOf(svg, scale); // none while a question is open
+    }
     return this.#request((handle) => handle.figure(kind));
   }
   undo() { return this.#request((handle) => handle.undo()); }
@@ -201,7 +208,8 @@ class AxleElement extends HTMLElement {
     this.#instance = instance;
     instance.elements.add(this);
     this.#handle = ask(instance, (rust) => rust.mount(base, this.constructor.topic, settings, emit));
-    if (this.#last) {
+    // A question draws its numbers from what the page set, so it is asked anew.
+    if (this.#last && !this.hasAttribute("question")) {
       ask(instance, () => this.#handle.set("scenario", asText(this.#last)));
       for (const name of this.#late) ask(instance, () => this.#handle.set(name, this.getAttribute(name)));
     }
@@ -314,6 +322,7 @@ class AxleElement extends HTMLElement {
 
   #emit(type, detail) {
     if (type === "redraw") return this.#hands?.(); // between Rust and this script alone
+    if (type === "axle-score") this.#score = detail;
     if (type === "axle-change") {
       this.#last = detail;
       this.#hush("restarted");

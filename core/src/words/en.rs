@@ -9,6 +9,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("allowed.level", "0 (level ground)"),
     ("allowed.nearer_one", "a value nearer to 1"),
     (
+        "allowed.other_question",
+        "another question or other values of the scenario",
+    ),
+    (
+        "allowed.ratio",
+        "a number such as 0.5, or a percentage such as 50 %",
+    ),
+    (
+        "allowed.seed",
+        "the name of a question, then a whole number as its seed",
+    ),
+    (
         "caution.load_transfer",
         "Hard acceleration belongs on closed ground with no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
     ),
@@ -591,6 +603,171 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("problem.word", "{0} = \"{1}\" is not known; allowed: {2}."),
     ("problem.wrong_dimension", "{0} is a unit of {1}"),
+    ("question.again", "Ask again"),
+    ("question.another", "Try another"),
+    (
+        "question.change",
+        "Suppose that one thing changes: {0} goes from {1} to {2}. What becomes of this value? {3}",
+    ),
+    ("question.changed", "It goes from {0} to {1}."),
+    ("question.close", "less than 1\u{2009}% off"),
+    ("question.commit", "Commit prediction"),
+    ("question.far", "far too much or too little"),
+    ("question.field", "Your prediction: {0}"),
+    ("question.front_axle", "the front axle"),
+    ("question.given", "Given"),
+    ("question.hint", "Hint"),
+    ("question.inside", "That is inside the tolerance of {0}."),
+    (
+        "question.later",
+        "The figure, the numbers and the working appear after your prediction.",
+    ),
+    ("question.less", "it becomes smaller"),
+    (
+        "question.load_transfer.change.hint",
+        "Look for the changed value among the symbols of the load equation.",
+    ),
+    (
+        "question.load_transfer.heavier_axle",
+        "The car accelerates at {0}; a negative value is braking. Which axle carries more?",
+    ),
+    (
+        "question.load_transfer.heavier_axle.hint",
+        "Two things decide: the loads at rest, and the load that the acceleration moves. Find each by itself.",
+    ),
+    (
+        "question.load_transfer.lift_height",
+        "How high must the centre of gravity (CG) be for the front axle to leave the ground at {0}?",
+    ),
+    (
+        "question.load_transfer.lift_height.hint",
+        "When the front axle carries nothing, weight and inertial force together must point at the rear contact patch.",
+    ),
+    (
+        "question.load_transfer.ratio_acceleration",
+        "At which acceleration does the rear axle carry {0} times the load of the front axle?",
+    ),
+    (
+        "question.load_transfer.ratio_acceleration.hint",
+        "Both loads are straight lines in the acceleration, and their sum stays the weight.",
+    ),
+    (
+        "question.load_transfer.rear_load",
+        "The car accelerates at {0}. How large is its rear axle load?",
+    ),
+    (
+        "question.load_transfer.rear_load.hint",
+        "The inertial force acts at CG height. Its moment must be balanced by axle loads that are one wheelbase apart.",
+    ),
+    ("question.more", "it becomes larger"),
+    ("question.outside", "That is outside the tolerance of {0}."),
+    ("question.rear_axle", "the rear axle"),
+    ("question.same", "it stays the same"),
+    (
+        "question.tolerance",
+        "Right is a value within {0} of the answer.",
+    ),
+    (
+        "question.tolerance_find",
+        "Right is a value that comes within {0} of what is asked.",
+    ),
+    ("question.too_little", "{0} too little"),
+    ("question.too_much", "{0} too much"),
+    (
+        "question.traction.change.hint",
+        "Ask which axles drive, and whether the change gives them more load, less, or the same.",
+    ),
+    (
+        "question.traction.faster_drive",
+        "One motor in front (F1) or one behind (R1): which can accelerate harder here?",
+    ),
+    (
+        "question.traction.faster_drive.hint",
+        "Two things decide: what each axle carries at rest, and what acceleration does to that load.",
+    ),
+    (
+        "question.traction.limit",
+        "Layout {0}: what is the largest acceleration that its tyres allow?",
+    ),
+    (
+        "question.traction.limit.hint",
+        "The load of the driven axle depends on the very acceleration that is asked for. Write the force as friction times that load, and solve.",
+    ),
+    (
+        "question.traction.needed_friction",
+        "Layout {0}: which peak friction must the ground offer for an acceleration of {1}?",
+    ),
+    (
+        "question.traction.needed_friction.hint",
+        "Find the load of the driven axle at that acceleration. The force over that load is the friction that it needs.",
+    ),
+    (
+        "question.traction.what_limits",
+        "Layout F1R1 with a fixed split: the front axle makes {0} of the tractive force. What limits the acceleration?",
+    ),
+    (
+        "question.traction.what_limits.hint",
+        "Compare the front share of the force with the front share of the load at the limit, not at rest.",
+    ),
+    (
+        "question.turn_in_place.change.hint",
+        "Write the value as a product: friction, load, a share that rests on the shape of the car, a lever. Which of them changes?",
+    ),
+    (
+        "question.turn_in_place.energy",
+        "How much energy goes into tyres and ground in one full turn in place?",
+    ),
+    (
+        "question.turn_in_place.energy.hint",
+        "Friction force times the way that each patch slides. The way is longer than the circle that the wheels follow, because they also spin.",
+    ),
+    (
+        "question.turn_in_place.feasible",
+        "Layout {0}: can it turn the car in place here, and why?",
+    ),
+    (
+        "question.turn_in_place.feasible.hint",
+        "First: which axles can drive their two wheels against each other? Then: what must those wheels drag with them?",
+    ),
+    (
+        "question.turn_in_place.lengthwise",
+        "While the car turns in place with all four wheels driven, which share of the friction points along the wheels?",
+    ),
+    (
+        "question.turn_in_place.lengthwise.hint",
+        "Look at the car from above: wheelbase, track width and the diagonal between two wheels make a triangle.",
+    ),
+    (
+        "question.turn_in_place.needed_friction",
+        "At which sliding friction does turning in place ask for a mean torque of {0} at each wheel?",
+    ),
+    (
+        "question.turn_in_place.needed_friction.hint",
+        "The torque grows in proportion to the friction. Find it for one value first.",
+    ),
+    (
+        "question.turn_in_place.wheel_torque",
+        "The car turns in place with all four wheels driven. How large is the mean torque at a wheel?",
+    ),
+    (
+        "question.turn_in_place.wheel_torque.hint",
+        "Every patch uses all its friction, but only the part that points along the wheel asks for torque.",
+    ),
+    (
+        "question.unit",
+        "A number alone is taken in {0}; other units are read as well.",
+    ),
+    ("question.verdict", "You said {0}. It is {1}: {2}."),
+    (
+        "question.verdict_find",
+        "You said {0}. What comes of it: {1}, {2} instead of {3}, {4}. The answer is {5}.",
+    ),
+    (
+        "question.verdict_nothing",
+        "You said {0}. With it the car cannot be as the question says. The answer is {1}.",
+    ),
+    ("question.verdict_right", "You said: {0}. That is right."),
+    ("question.verdict_wrong", "You said: {0}. Right is: {1}."),
     ("reason.front_and_rear_slip", "front and rear tyres slip"),
     ("reason.front_lift", "front axle lifts"),
     ("reason.front_slip", "front tyres slip"),
@@ -920,6 +1097,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "why.no_turn",
         "with these wheel speeds the wheels hold each other and the car does not turn",
+    ),
+    (
+        "why.question_unclear",
+        "with this scenario the question has no clear answer",
     ),
     (
         "why.slope_slides",

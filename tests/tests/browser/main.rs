@@ -11,6 +11,7 @@ mod hands;
 mod languages;
 mod life;
 mod look;
+mod question;
 mod session;
 mod sliders;
 mod states;

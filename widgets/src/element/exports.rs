@@ -4,7 +4,9 @@ use super::controls::controls;
 use super::erase::{Place, follow, tag};
 use super::model::{Model, to_js, tree_of};
 use super::picture::{chart, figure};
+use super::question::question;
 use super::readouts::readouts;
+use super::state::State;
 use super::toolbar::{toolbar, undo_by_key};
 use crate::difference::file_name;
 use crate::figure::{Chart, Theme};
@@ -54,7 +56,7 @@ fn apply(model: Model, name: &str, value: &JsValue) {
         Ok(()) => model.refresh(),
         Err(problem) => {
             // The first answer must not wait for a good attribute.
-            if model.peek(|s| s.report.is_none()) {
+            if model.peek(|s| s.report.is_none() && s.quiz.is_none()) {
                 model.refresh();
             }
             model.refuse(problem);
@@ -122,7 +124,10 @@ fn begin(model: Model, settings: &Object) {
 fn element(model: Model) -> AnyView {
     let problem = move || {
         model.read(|s| match &s.problem {
-            Some(p) => p.sentence(s.lang) + " " + words::get(s.lang, "ui.stale"),
+            Some(p) if s.report.is_some() => {
+                p.sentence(s.lang) + " " + words::get(s.lang, "ui.stale")
+            }
+            Some(p) => p.sentence(s.lang),
             None => String::new(),
         })
     };
@@ -135,11 +140,10 @@ fn element(model: Model) -> AnyView {
     let said = Place::new();
     speak_when_still(model, said);
     let class = move || {
-        if model.read(|s| s.problem.is_some()) {
-            "axle stale".into()
-        } else {
-            "axle".into()
-        }
+        let (stale, asking) = model.read(|s| (s.problem.is_some(), s.is_asking()));
+        let stale = if stale { " stale" } else { "" };
+        let asking = if asking { " asking" } else { "" };
+        ["axle", stale, asking].concat()
     };
     let refusal = tag("p", "problem")
         .fixed("id", "problem")
@@ -155,6 +159,7 @@ fn element(model: Model) -> AnyView {
         // The page may be in a language that the catalogue has not.
         .live("lang", move || model.read(|s| s.lang.tag().into()))
         .on("keydown", move |event| undo_by_key(model, &event))
+        .with(question(model))
         .with(figure(model))
         .with(toolbar(model))
         .with(controls(model))
@@ -185,6 +190,12 @@ fn speak_when_still(model: Model, said: Place) {
         if let Some(waiting) = timer {
             waiting.clear();
         }
+        // A question was opened: what was said before must not answer it.
+        if title.is_empty()
+            && let Some(place) = said.get_untracked()
+        {
+            return place.set_text_content(None);
+        }
         let speak = move || {
             if let Some(place) = said.try_get_untracked().flatten() {
                 place.set_text_content(Some(&title));
@@ -208,7 +219,8 @@ impl Handle {
         to_js(&self.model.scenario().to_tree())
     }
 
-    /// The last good answer with its working as a plain object; null before the first.
+    /// The last good answer with its working as a plain object; null before the first, and while a
+    /// question is open: the reader commits a prediction first.
     #[must_use]
     pub fn answer(&self) -> JsValue {
         let report = self.model.peek(|s| s.report.clone());
@@ -218,13 +230,17 @@ impl Handle {
         })
     }
 
-    /// The figure as a file: SVG text, the same bytes that the program writes for the scenario.
+    /// The figure as a file: SVG text, the same bytes that the program writes for the scenario; null
+    /// while a question is open.
     ///
     /// # Errors
     /// An `Error` when the kind is not known or the scenario has no answer.
     pub fn figure(&self, kind: &str) -> Result<JsValue, JsValue> {
         if kind != "svg" {
             return Err(unknown_kind("figure", kind, &["svg"]));
+        }
+        if self.model.peek(State::is_asking) {
+            return Ok(JsValue::NULL);
         }
         self.drawn(self.model.peek(|s| s.view))
     }
@@ -307,7 +323,7 @@ impl Handle {
         self.model.pin(on);
     }
 
-    /// The numbers of the answer as CSV text or as a plain object.
+    /// The numbers of the answer as CSV text or as a plain object; null while a question is open.
     ///
     /// # Errors
     /// An `Error` when the kind is not known.

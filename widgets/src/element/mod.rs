@@ -21,6 +21,8 @@ mod model;
 #[cfg(target_arch = "wasm32")]
 mod picture;
 #[cfg(target_arch = "wasm32")]
+mod question;
+#[cfg(target_arch = "wasm32")]
 mod readouts;
 #[cfg(target_arch = "wasm32")]
 mod state;

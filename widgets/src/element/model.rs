@@ -1,6 +1,7 @@
 //! Changes of an element's state, and what the page is told of them.
 
 use super::history::History;
+use super::question::Quiz;
 use super::state::{Show, State};
 use crate::visual::{View, Visual};
 use axlewright_core::topic::Report;
@@ -144,6 +145,7 @@ impl Model {
                 self.state.update(|state| state.controls = names);
                 self.rearrange();
             }
+            "question" => self.set_question(text)?,
             _ => {
                 if let Some(input) = self.visual.topic.input_of_attribute(name) {
                     let change = |scenario: &Scenario| {
@@ -198,7 +200,7 @@ impl Model {
     }
 
     /// Solves a scenario; the working is written only while the reader looks at one.
-    fn solve(&self, scenario: &Scenario) -> Result<Report, Problem> {
+    pub(super) fn solve(&self, scenario: &Scenario) -> Result<Report, Problem> {
         let topic = self.visual.topic;
         if self.peek(|state| state.opened.is_empty()) {
             topic.brief(scenario)
@@ -207,15 +209,19 @@ impl Model {
         }
     }
 
-    /// Solves what is shown. Used when the page changed something: no `axle-change` leaves.
+    /// Solves what is shown. Used when the page changed something: no `axle-change` leaves. Where the
+    /// page asks a question, that is asked instead.
     pub(super) fn refresh(&self) {
+        if self.peek(|state| state.quiz.is_some()) {
+            return self.ask();
+        }
         match self.solve(&self.scenario()) {
             Ok(report) => self.accept(report, None),
             Err(problem) => self.refuse(problem),
         }
     }
 
-    fn accept(&self, report: Report, current: Option<Scenario>) {
+    pub(super) fn accept(&self, report: Report, current: Option<Scenario>) {
         let answer = report.numbers_tree();
         let visual = self.visual;
         self.state.update(|state| {
@@ -231,13 +237,18 @@ impl Model {
 
     /// Shows a refusal and tells the page; the last good answer stays.
     pub(super) fn refuse(&self, problem: Problem) {
+        self.tell_problem(&problem);
+        self.state.update(|state| state.problem = Some(problem));
+    }
+
+    /// Tells the page of a refusal.
+    pub(super) fn tell_problem(&self, problem: &Problem) {
         let lang = self.peek(|state| state.lang);
         let mut detail = Tree::map();
         detail.set("field", Tree::text(problem.field()));
         detail.set("value", Tree::text(problem.value()));
         detail.set("allowed", Tree::text(problem.allowed(lang)));
         detail.set("message", Tree::text(problem.sentence(lang)));
-        self.state.update(|state| state.problem = Some(problem));
         self.tell("axle-problem", &detail);
     }
 
@@ -270,9 +281,13 @@ impl Model {
         self.show_next(next, Some(path));
     }
 
-    /// Returns one input, or all of them, to what the page set.
+    /// Returns one input, or all of them, to what the page set; after a question, to what it asked.
     pub(super) fn reset(&self, path: Option<&'static str>) {
-        let author = self.peek(|state| state.author.clone());
+        let author = self.peek(|state| {
+            let quiz = state.quiz.as_ref();
+            let answered = quiz.and_then(Quiz::answered);
+            answered.unwrap_or(&state.author).clone()
+        });
         let next = match path {
             None => author,
             Some(path) => {

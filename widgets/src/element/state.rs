@@ -2,6 +2,7 @@
 //! them.
 
 use super::history::History;
+use super::question::Quiz;
 use crate::figure::number::within;
 use crate::figure::{Chart, Grip, NARROW, SvgOptions, Theme, WIDE};
 use crate::visual::{Drawing, Look, View, Visual};
@@ -77,6 +78,8 @@ pub(super) struct State {
     pub(super) size: (f64, f64),
     /// The chart.
     pub(super) chart: Option<Chart>,
+    /// The question that the page asks, if it asks one.
+    pub(super) quiz: Option<Quiz>,
 }
 
 impl State {
@@ -100,7 +103,13 @@ impl State {
             grips: Vec::new(),
             size: (0.0, 0.0),
             chart: None,
+            quiz: None,
         }
+    }
+
+    /// Whether a question is open: then nothing that shows its answer may be there.
+    pub(super) fn is_asking(&self) -> bool {
+        self.quiz.as_ref().is_some_and(Quiz::is_open)
     }
 
     /// Draws figure and chart of the last good answer. A view that has no picture for this answer

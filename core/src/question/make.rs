@@ -1,0 +1,469 @@
+//! Makes a question's numbers from a seed and a scenario, and finds the right answer.
+
+use super::draw::Draw;
+use super::{Choice, Kind, Question, Vary};
+use crate::error::{Allowed, Problem};
+use crate::input;
+use crate::scenario::Scenario;
+use crate::topic::{OutputKind, Reading, ReadingValue, Report, Topic};
+use crate::units::{self, Dimension};
+
+/// A question with its numbers, ready to be asked.
+#[derive(Clone, Debug)]
+pub struct Asked {
+    /// The topic.
+    pub topic: &'static Topic,
+    /// The question.
+    pub question: &'static Question,
+    /// The seed, if there was one.
+    pub seed: Option<u64>,
+    /// The scenario as it is told to the reader.
+    pub scenario: Scenario,
+    /// The scenario that shows the answer: with the right value put in, or the change made.
+    pub solved: Scenario,
+    /// The answer.
+    pub right: Right,
+    /// What an output is to come to, SI, with its dimension and digits; only where one is to be found.
+    pub target: Option<Amount>,
+    /// The inputs that the reader is told, besides those in the statement.
+    pub given: Vec<&'static str>,
+    /// Outputs that the working of the answer derives.
+    pub shown: Vec<String>,
+    /// For a change: the input, and the output before and after.
+    pub change: Option<Change>,
+}
+
+/// A quantity and how it is written.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Amount {
+    /// Value, SI.
+    pub value: f64,
+    /// What it measures.
+    pub dimension: Dimension,
+    /// Significant digits.
+    pub digits: u8,
+}
+
+/// The right answer.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Right {
+    /// A quantity.
+    Number(Amount),
+    /// One of the choices: words and keys of the catalogue, and which of them is right.
+    Choice {
+        /// Word, and key of the catalogue; without a key the word itself is shown.
+        choices: Vec<(&'static str, String)>,
+        /// Position of the right one.
+        right: usize,
+    },
+}
+
+/// One input changed, and what comes of it.
+#[derive(Clone, Debug)]
+pub struct Change {
+    /// Path of the input.
+    pub input: &'static str,
+    /// The output before.
+    pub before: Amount,
+    /// The output after.
+    pub after: Amount,
+}
+
+/// Draws that are tried before a seed is given up. A draw fails where the choices lie too near to
+/// each other, or where a vehicle of unusual proportions has no answer.
+const TRIES: u32 = 60;
+
+/// Share by which outputs must differ for one of them to be called larger.
+const APART: f64 = 0.02;
+
+impl Question {
+    /// Makes a question of a topic: draws its numbers, solves it, and collects what the reader must
+    /// be told.
+    ///
+    /// # Errors
+    /// [`Problem::UnknownWord`] for an unknown id; a [`Problem`] of the scenario; and
+    /// [`Problem::NoAnswer`] where this scenario leaves the question without a clear answer.
+    pub fn make(
+        topic: &'static Topic,
+        id: &str,
+        seed: Option<u64>,
+        base: &Scenario,
+    ) -> Result<Asked, Problem> {
+        let question = Self::find(topic, id)?;
+        let base = topic.completed(base)?;
+        let Some(seed) = seed else {
+            return attempt(topic, question, None, &base);
+        };
+        let mut draw = Draw::of(seed, topic.name, question.id);
+        let mut made = Err(unclear(question));
+        for _ in 0..TRIES {
+            made = attempt(topic, question, Some(&mut draw), &base);
+            match &mut made {
+                // By chance the answer may be a number that the reader is told.
+                Ok(asked) if asked.tells_the_answer() => made = Err(unclear(question)),
+                Ok(asked) => {
+                    asked.seed = Some(seed);
+                    break;
+                }
+                Err(_) => {}
+            }
+        }
+        made
+    }
+}
+
+impl Asked {
+    /// The answer with its working.
+    ///
+    /// # Errors
+    /// None for a question that was made; it has been solved.
+    pub fn report(&self) -> Result<Report, Problem> {
+        self.topic.report(&self.solved)
+    }
+}
+
+fn unclear(question: &Question) -> Problem {
+    Problem::NoAnswer {
+        field: "question",
+        value: question.id.into(),
+        why: "why.question_unclear",
+        allowed: Allowed::Sentence("allowed.other_question"),
+    }
+}
+
+fn attempt(
+    topic: &'static Topic,
+    question: &'static Question,
+    mut draw: Option<&mut Draw>,
+    base: &Scenario,
+) -> Result<Asked, Problem> {
+    let mut scenario = base.clone();
+    for (path, text) in question.fixed {
+        scenario.set(path, text)?;
+    }
+    for vary in question.varied {
+        put(&mut scenario, vary, draw.as_deref_mut())?;
+    }
+    let mut asked = Asked {
+        topic,
+        question,
+        seed: None,
+        solved: Scenario::default(),
+        scenario,
+        right: Right::Choice {
+            choices: Vec::new(),
+            right: 0,
+        },
+        target: None,
+        given: Vec::new(),
+        shown: Vec::new(),
+        change: None,
+    };
+    match &question.kind {
+        Kind::Number { output } => asked.number(output)?,
+        Kind::Find {
+            input,
+            between,
+            rising,
+            target,
+        } => asked.find(input, *between, *rising, target, draw)?,
+        Kind::Choice(choice) => asked.choose(choice, draw)?,
+    }
+    asked.given = asked.what_is_given()?;
+    Ok(asked)
+}
+
+/// Puts a drawn value into a scenario; without a seed only where there is none.
+fn put(scenario: &mut Scenario, vary: &Vary, draw: Option<&mut Draw>) -> Result<(), Problem> {
+    let path = vary.path;
+    let now = scenario.number(path);
+    if draw.is_none() && (now.is_some() || scenario.word(path).is_some()) {
+        return Ok(());
+    }
+    let Some(text) = vary.text(draw, now) else {
+        return Ok(());
+    };
+    // A named surface would contradict a friction of its own.
+    if path.starts_with("surface.friction") {
+        scenario.unset("surface.kind");
+    }
+    scenario.set(path, &text)
+}
+
+impl Asked {
+    /// A path with the shown layout in the place of its `*`.
+    fn path(&self, output: &str) -> String {
+        output.replace('*', self.scenario.layout().name())
+    }
+
+    fn reading<'a>(&self, readings: &'a [Reading], output: &str) -> Result<&'a Reading, Problem> {
+        let path = self.path(output);
+        let found = readings.iter().find(|reading| reading.path == path);
+        found.ok_or_else(|| unclear(self.question))
+    }
+
+    /// The number of an output in a solved scenario.
+    fn amount(&self, readings: &[Reading], output: &str) -> Result<Amount, Problem> {
+        let reading = self.reading(readings, output)?;
+        let described = &self.topic.outputs[reading.output];
+        match (&reading.value, described.kind) {
+            (ReadingValue::Number(value), OutputKind::Quantity(dimension)) => Ok(Amount {
+                value: *value,
+                dimension,
+                digits: described.digits,
+            }),
+            _ => Err(unclear(self.question)),
+        }
+    }
+
+    fn tells_the_answer(&self) -> bool {
+        let Right::Number(right) = self.right else {
+            return false;
+        };
+        let same = |path: &&str| {
+            let told = self.scenario.number(path).unwrap_or(0.0);
+            dimension_of(path) == right.dimension
+                && (told - right.value).abs() < 0.005 * right.value.abs()
+        };
+        self.given.iter().any(same)
+    }
+
+    fn number(&mut self, output: &'static str) -> Result<(), Problem> {
+        let readings = self.topic.solve(&self.scenario)?;
+        self.right = Right::Number(self.amount(&readings, output)?);
+        self.shown = vec![self.path(output)];
+        self.solved = self.scenario.clone();
+        Ok(())
+    }
+
+    fn find(
+        &mut self,
+        path: &'static str,
+        between: (f64, f64),
+        rising: bool,
+        target: &Vary,
+        draw: Option<&mut Draw>,
+    ) -> Result<(), Problem> {
+        // What a percentage is taken of: the output as the scenario has it.
+        let now = self.topic.solve(&self.scenario);
+        let now = now.and_then(|readings| self.amount(&readings, target.path));
+        for path in self.question.hides.iter().chain([&path]) {
+            self.scenario.unset(path);
+        }
+        let text = target.text(draw, now.ok().map(|amount| amount.value));
+        let (mut low, mut high) = between;
+        let mut found = None;
+        // Halving: sixty steps leave nothing of the interval. Ends that give no answer do not matter.
+        for _ in 0..60 {
+            let middle = 0.5 * (low + high);
+            let reached = self.with(path, middle, target.path).ok();
+            let wanted = |amount: &Amount| {
+                let text = text.as_deref()?;
+                units::parse(text, amount.dimension).ok()
+            };
+            found = reached.and_then(|amount| Some((amount, wanted(&amount)?)));
+            let risen = found.is_none_or(|(amount, wanted)| (amount.value > wanted) == rising);
+            if risen {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        let (reached, wanted) = found.ok_or_else(|| unclear(self.question))?;
+        if (reached.value - wanted).abs() > 1e-6 * wanted.abs() {
+            return Err(unclear(self.question));
+        }
+        let value = 0.5 * (low + high);
+        let dimension = dimension_of(path);
+        self.right = Right::Number(Amount {
+            value,
+            dimension,
+            digits: 3,
+        });
+        self.target = Some(Amount {
+            value: wanted,
+            ..reached
+        });
+        self.solved = self.scenario.clone();
+        self.solved.set_number(path, value)?;
+        self.shown = vec![self.path(target.path)];
+        Ok(())
+    }
+
+    /// What an output comes to with a value of an input.
+    ///
+    /// # Errors
+    /// A [`Problem`] where the topic has no answer for that value.
+    pub(super) fn with(&self, path: &str, value: f64, output: &str) -> Result<Amount, Problem> {
+        let mut scenario = self.scenario.clone();
+        scenario.set_number(path, value)?;
+        let readings = self.topic.solve(&scenario)?;
+        self.amount(&readings, output)
+    }
+
+    fn choose(&mut self, choice: &'static Choice, draw: Option<&mut Draw>) -> Result<(), Problem> {
+        let mut choices = Vec::new();
+        let mut right = None;
+        self.solved = self.scenario.clone();
+        match choice {
+            Choice::Larger(outputs) => {
+                let readings = self.topic.solve(&self.scenario)?;
+                let mut values = Vec::new();
+                for (output, word, key) in *outputs {
+                    values.push(self.amount(&readings, output)?.value);
+                    choices.push((*word, (*key).into()));
+                    self.shown.push(self.path(output));
+                }
+                let most = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+                let near = |value: &&f64| most - **value <= APART * most.abs();
+                if values.iter().filter(near).count() == 1 {
+                    right = values.iter().position(|value| near(&value));
+                }
+            }
+            Choice::Word {
+                output,
+                words,
+                apart,
+            } => {
+                let readings = self.topic.solve(&self.scenario)?;
+                for (one, other) in *apart {
+                    let pair = (self.amount(&readings, one), self.amount(&readings, other));
+                    if let (Ok(one_amount), Ok(other_amount)) = pair {
+                        let (a, b) = (one_amount.value, other_amount.value);
+                        if (a - b).abs() <= APART * a.abs().max(b.abs()) {
+                            return Err(unclear(self.question));
+                        }
+                        self.shown.extend([self.path(one), self.path(other)]);
+                    }
+                }
+                if let ReadingValue::Word(found) = self.reading(&readings, output)?.value {
+                    right = words.iter().position(|word| *word == found);
+                }
+                for word in *words {
+                    choices.push((*word, ["reason.", word].concat()));
+                }
+            }
+            Choice::Change(changes) => {
+                let at = draw.map_or(0, |draw| draw.below(changes.len()));
+                if let Some((vary, output)) = changes.get(at) {
+                    right = self.changed(vary, output)?;
+                }
+                for (word, key) in [
+                    ("more", "question.more"),
+                    ("same", "question.same"),
+                    ("less", "question.less"),
+                ] {
+                    choices.push((word, key.into()));
+                }
+            }
+        }
+        let right = right.ok_or_else(|| unclear(self.question))?;
+        self.right = Right::Choice { choices, right };
+        Ok(())
+    }
+
+    /// Makes a change; position of what comes of it among more, the same, less. None where there is
+    /// nothing to change, or where the output hardly moves.
+    fn changed(&mut self, vary: &Vary, output: &'static str) -> Result<Option<usize>, Problem> {
+        let now = self.scenario.number(vary.path);
+        let Some(text) = vary.text(None, now) else {
+            return Ok(None);
+        };
+        if vary.path.starts_with("surface.friction") {
+            self.solved.unset("surface.kind");
+        }
+        self.solved.set(vary.path, &text)?;
+        let before = self.amount(&self.topic.solve(&self.scenario)?, output)?;
+        let after = self.amount(&self.topic.solve(&self.solved)?, output)?;
+        let share = (after.value - before.value) / before.value.abs();
+        self.shown = vec![self.path(output)];
+        self.change = Some(Change {
+            input: vary.path,
+            before,
+            after,
+        });
+        Ok(if share.abs() <= 1e-9 {
+            Some(1)
+        } else if share >= 0.5 * APART {
+            Some(0)
+        } else if share <= -0.5 * APART {
+            Some(2)
+        } else {
+            None
+        })
+    }
+
+    /// The inputs to tell: those of the table, and every other one that moves the answer.
+    fn what_is_given(&self) -> Result<Vec<&'static str>, Problem> {
+        let sought = match self.question.kind {
+            Kind::Find { input, .. } => input,
+            _ => "",
+        };
+        let changed = self.change.as_ref().map_or("", |change| change.input);
+        let untold = |path: &str| {
+            path == sought
+                || path == changed
+                || self.question.hides.contains(&path)
+                || self.question.parts.contains(&path)
+        };
+        // What the table tells is put in as if it were given, so that what it was taken from (a
+        // tyre's friction, say) does not count any more.
+        let mut explicit = self.solved.clone();
+        for path in self.question.told {
+            if let Some(value) = explicit.number(path)
+                && explicit.given_number(path).is_none()
+            {
+                explicit.set_number(path, value)?;
+            }
+        }
+        let numbers = |scenario: &Scenario| -> Option<Vec<f64>> {
+            let readings = self.topic.solve(scenario).ok()?;
+            let value = |path: &String| crate::topic::number_of(&readings, path);
+            Some(self.shown.iter().filter_map(value).collect())
+        };
+        let before = numbers(&explicit);
+        let moves = |path: &str| {
+            let Some(value) = explicit.number(path).filter(|value| *value != 0.0) else {
+                return false;
+            };
+            let mut nudged = explicit.clone();
+            // A value at an end of its range can be nudged only the other way.
+            let set = nudged.set_number(path, 1.001 * value);
+            if set
+                .or_else(|_| nudged.set_number(path, 0.999 * value))
+                .is_err()
+            {
+                return false;
+            }
+            match (&before, numbers(&nudged)) {
+                (Some(before), Some(after)) if before.len() == after.len() => before
+                    .iter()
+                    .zip(&after)
+                    .any(|(a, b)| (a - b).abs() > 1e-8 * a.abs().max(b.abs())),
+                _ => true,
+            }
+        };
+        let is_told = |path: &&'static str| {
+            let known = self.solved.number(path).is_some();
+            let chosen = self.scenario.text(path).is_some() && !NEVER_TOLD.contains(path);
+            !untold(path) && (chosen || known && (self.question.told.contains(path) || moves(path)))
+        };
+        Ok(self.topic.inputs.iter().copied().filter(is_told).collect())
+    }
+}
+
+/// Inputs that have no part in an answer, or that the statement names.
+const NEVER_TOLD: &[&str] = &[
+    "layouts",
+    "layout",
+    "vehicle.body",
+    "vehicle.tyre_width_front",
+    "vehicle.tyre_width_rear",
+];
+
+fn dimension_of(path: &str) -> Dimension {
+    match input::find(path).map(|input| &input.kind) {
+        Some(input::Kind::Quantity { dimension, .. }) => *dimension,
+        _ => Dimension::Ratio,
+    }
+}

@@ -1,0 +1,278 @@
+//! A question and its verdict in words.
+
+use super::make::Amount;
+use super::{Asked, Kind, Right, Said, Verdict};
+use crate::input::{self, Kind as InputKind};
+use crate::units::System;
+use crate::words::{self, Lang};
+use crate::{format, scenario::Scenario};
+
+impl Amount {
+    /// The amount as people read it.
+    #[must_use]
+    pub fn text(&self, lang: Lang, system: System) -> String {
+        format::quantity(self.value, self.dimension, system, self.digits, lang)
+    }
+
+    fn with(&self, value: f64) -> Self {
+        Self { value, ..*self }
+    }
+}
+
+/// A number without the zeros that say nothing: "0.6 g", "1 850 kg".
+fn short(value: f64, dimension: crate::units::Dimension, lang: Lang, system: System) -> String {
+    let shown = crate::units::from_si(value, dimension, system);
+    let text = format::significant(shown, 4, lang);
+    let mark = lang.decimal_mark();
+    let text = if text.contains(mark) {
+        text.trim_end_matches('0').trim_end_matches(mark).into()
+    } else {
+        text
+    };
+    format::with_unit(text, dimension.display_unit(system))
+}
+
+impl Asked {
+    fn key(&self, end: &str) -> String {
+        ["question.", self.topic.name, ".", self.question.id, end].concat()
+    }
+
+    /// The question, as a sentence or two.
+    #[must_use]
+    pub fn statement(&self, lang: Lang, system: System) -> String {
+        if let Some(change) = &self.change {
+            let text = |scenario: &Scenario| value_text(scenario, change.input, lang, system);
+            let input = label(change.input, lang);
+            return words::fill(
+                lang,
+                "question.change",
+                &[
+                    input,
+                    &text(&self.scenario),
+                    &text(&self.solved),
+                    &self.output_label(lang),
+                ],
+            );
+        }
+        let parts: Vec<String> = self
+            .question
+            .parts
+            .iter()
+            .map(|part| match (*part, self.target) {
+                ("target", Some(target)) => short(target.value, target.dimension, lang, system),
+                ("layout", _) => self.scenario.layout().name().into(),
+                (path, _) => value_text(&self.scenario, path, lang, system),
+            })
+            .collect();
+        let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
+        words::fill(lang, &self.key(""), &parts)
+    }
+
+    /// What the reader is told: name and value of each input.
+    #[must_use]
+    pub fn given(&self, lang: Lang, system: System) -> Vec<(&'static str, String)> {
+        self.given
+            .iter()
+            .map(|path| {
+                (
+                    label(path, lang),
+                    value_text(&self.scenario, path, lang, system),
+                )
+            })
+            .collect()
+    }
+
+    /// A hint that is not the answer.
+    #[must_use]
+    pub fn hint(&self, lang: Lang) -> &'static str {
+        words::get(lang, &self.key(".hint"))
+    }
+
+    /// Name of what is asked for, for the label of a field.
+    #[must_use]
+    pub fn label(&self, lang: Lang) -> String {
+        match self.question.kind {
+            Kind::Find { input, .. } => label(input, lang).into(),
+            _ => self.output_label(lang),
+        }
+    }
+
+    /// Unit that a bare number is taken in; empty for pure numbers and choices.
+    #[must_use]
+    pub fn unit(&self, system: System) -> &'static str {
+        match &self.right {
+            Right::Number(amount) => amount.dimension.display_unit(system),
+            Right::Choice { .. } => "",
+        }
+    }
+
+    /// The choices: word and text; empty where a number is asked for.
+    #[must_use]
+    pub fn choices(&self, lang: Lang) -> Vec<(&'static str, &'static str)> {
+        let Right::Choice { choices, .. } = &self.right else {
+            return Vec::new();
+        };
+        choices
+            .iter()
+            .map(|(word, key)| (*word, words::find(lang, key).unwrap_or(word)))
+            .collect()
+    }
+
+    /// How near is right, in words; empty for a choice.
+    #[must_use]
+    pub fn tolerance(&self, lang: Lang) -> String {
+        let key = match self.question.kind {
+            Kind::Number { .. } => "question.tolerance",
+            Kind::Find { .. } => "question.tolerance_find",
+            Kind::Choice(_) => return String::new(),
+        };
+        words::fill(lang, key, &[&percent(self.question.tolerance, lang)])
+    }
+
+    /// The right answer in words.
+    #[must_use]
+    pub fn answer(&self, lang: Lang, system: System) -> String {
+        match &self.right {
+            Right::Number(amount) => amount.text(lang, system),
+            Right::Choice { right, .. } => {
+                let choices = self.choices(lang);
+                choices.get(*right).map_or("", |(_, text)| text).into()
+            }
+        }
+    }
+
+    /// The verdict in words: what was said, what is right, how far off, and whether that is near
+    /// enough.
+    #[must_use]
+    pub fn verdict(&self, verdict: &Verdict, lang: Lang, system: System) -> String {
+        let right = self.answer(lang, system);
+        let mut text = match (&verdict.given, &self.right) {
+            (Said::Number(given), Right::Number(amount)) => {
+                let said = amount.with(*given).text(lang, system);
+                match self.target {
+                    Some(target) => self.found(verdict, [&said, &right], &target, lang, system),
+                    None => {
+                        let off = off(verdict, amount, lang, system);
+                        words::fill(lang, "question.verdict", &[&said, &right, &off])
+                    }
+                }
+            }
+            (Said::Choice(given), _) => {
+                let choices = self.choices(lang);
+                let said = choices.iter().find(|(word, _)| word == given);
+                // A choice may be a sentence; the verdict has its own stop.
+                let said = said.map_or(*given, |(_, text)| text).trim_end_matches('.');
+                let right = right.trim_end_matches('.');
+                if verdict.within {
+                    words::fill(lang, "question.verdict_right", &[said])
+                } else {
+                    words::fill(lang, "question.verdict_wrong", &[said, right])
+                }
+            }
+            _ => String::new(),
+        };
+        if let Some(change) = &self.change {
+            text.push(' ');
+            let (before, after) = (
+                change.before.text(lang, system),
+                change.after.text(lang, system),
+            );
+            text.push_str(&words::fill(lang, "question.changed", &[&before, &after]));
+        }
+        if verdict.difference.is_some() {
+            text.push(' ');
+            let key = if verdict.within {
+                "question.inside"
+            } else {
+                "question.outside"
+            };
+            text.push_str(&words::fill(
+                lang,
+                key,
+                &[&percent(self.question.tolerance, lang)],
+            ));
+        }
+        text
+    }
+
+    /// What came of a value that was to bring about a target.
+    fn found(
+        &self,
+        verdict: &Verdict,
+        [said, right]: [&str; 2],
+        target: &Amount,
+        lang: Lang,
+        system: System,
+    ) -> String {
+        let wanted = short(target.value, target.dimension, lang, system);
+        match verdict.reached {
+            Some(reached) => words::fill(
+                lang,
+                "question.verdict_find",
+                &[
+                    said,
+                    &self.output_label(lang),
+                    &target.with(reached).text(lang, system),
+                    &wanted,
+                    &off(verdict, target, lang, system),
+                    right,
+                ],
+            ),
+            None => words::fill(lang, "question.verdict_nothing", &[said, right]),
+        }
+    }
+
+    /// Name of the output that the question turns on, with its layout.
+    fn output_label(&self, lang: Lang) -> String {
+        let path = self.shown.first().map_or("", |path| path);
+        let last = path.rsplit('.').next().unwrap_or(path);
+        let key = ["output.", self.topic.name, ".", last].concat();
+        let layout = path.split('.').nth(1).unwrap_or("");
+        let joint = if layout.is_empty() { "" } else { ": " };
+        [layout, joint, words::get(lang, &key)].concat()
+    }
+}
+
+/// How far off, in words: "11 % too much", or the difference itself where the right value is near
+/// zero.
+fn off(verdict: &Verdict, amount: &Amount, lang: Lang, system: System) -> String {
+    let difference = verdict.difference.unwrap_or(0.0);
+    let (size, share) = match verdict.relative {
+        Some(share) if share.abs() < 0.005 => {
+            return words::fill(lang, "question.close", &[]);
+        }
+        Some(share) if share.abs() > 10.0 => (String::new(), share),
+        Some(share) => (percent(share.abs(), lang), share),
+        None => (amount.with(difference.abs()).text(lang, system), difference),
+    };
+    let key = match (size.is_empty(), share > 0.0) {
+        (true, _) => "question.far",
+        (_, true) => "question.too_much",
+        (_, false) => "question.too_little",
+    };
+    words::fill(lang, key, &[&size])
+}
+
+/// A share as whole per cent.
+fn percent(share: f64, lang: Lang) -> String {
+    format::with_unit(format::fixed(100.0 * share, 0, lang), "%")
+}
+
+fn label(path: &str, lang: Lang) -> &'static str {
+    words::get(lang, &["input.", path].concat())
+}
+
+/// The value of an input as the reader is told it.
+fn value_text(scenario: &Scenario, path: &str, lang: Lang, system: System) -> String {
+    if let Some(InputKind::Quantity { dimension, .. }) = input::find(path).map(|i| &i.kind) {
+        return match scenario.number(path) {
+            Some(value) => short(value, *dimension, lang, system),
+            None => String::new(),
+        };
+    }
+    let word = scenario.word(path).unwrap_or("");
+    let section = path.split('.').next().unwrap_or("");
+    words::find(lang, &[section, ".", word].concat())
+        .unwrap_or(word)
+        .into()
+}

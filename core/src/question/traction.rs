@@ -1,0 +1,103 @@
+//! Questions on traction limits.
+
+use super::{Choice, Kind, Question, Vary};
+
+const FRICTION: &str = "surface.friction_peak";
+const HEIGHT: &str = "vehicle.cg_height";
+const TO_FRONT: &str = "vehicle.cg_to_front_axle";
+const LIMIT: &str = "limits.*.acceleration";
+const TOLD: &[&str] = &[
+    FRICTION,
+    "vehicle.mass",
+    "vehicle.wheelbase",
+    TO_FRONT,
+    HEIGHT,
+];
+
+/// The questions.
+pub(super) const QUESTIONS: &[Question] = &[
+    Question {
+        id: "limit",
+        varied: &[
+            Vary::words("layout", &["F1", "R1"]),
+            Vary::steps(FRICTION, (40, 100, 5), 100, ""),
+            Vary::percent(HEIGHT, 85, 130, 5),
+        ],
+        told: TOLD,
+        parts: &["layout"],
+        kind: Kind::Number { output: LIMIT },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "faster_drive",
+        fixed: &[("layouts", "F1 R1"), ("layout", "R1")],
+        varied: &[
+            Vary::steps(FRICTION, (15, 100, 5), 100, ""),
+            Vary::percent(TO_FRONT, 65, 105, 5),
+        ],
+        told: TOLD,
+        kind: Kind::Choice(Choice::Larger(&[
+            ("limits.F1.acceleration", "F1", ""),
+            ("limits.R1.acceleration", "R1", ""),
+        ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "what_limits",
+        fixed: &[("layouts", "F1R1"), ("layout", "F1R1")],
+        varied: &[
+            Vary::steps("traction.front_share", (20, 60, 5), 100, ""),
+            Vary::steps(FRICTION, (30, 100, 10), 100, ""),
+        ],
+        told: TOLD,
+        parts: &["traction.front_share"],
+        kind: Kind::Choice(Choice::Word {
+            output: "limits.*.limited_by",
+            words: &["front_slip", "rear_slip", "front_lift", "motor_torque"],
+            apart: &[(
+                "limits.*.front_adhesion_utilisation",
+                "limits.*.rear_adhesion_utilisation",
+            )],
+        }),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "needed_friction",
+        hides: &[
+            "surface.kind",
+            "surface.friction_peak_left",
+            "surface.friction_peak_right",
+            "vehicle.tyre_friction",
+        ],
+        varied: &[
+            Vary::words("layout", &["F1", "R1"]),
+            Vary::percent(HEIGHT, 85, 130, 5),
+        ],
+        told: TOLD,
+        parts: &["layout", "target"],
+        kind: Kind::Find {
+            input: FRICTION,
+            between: (0.001, 5.0),
+            rising: true,
+            target: Vary::steps(LIMIT, (15, 45, 5), 100, "g"),
+        },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "change",
+        varied: &[
+            Vary::words("layout", &["F1", "R1", "F1R1"]),
+            Vary::steps(FRICTION, (50, 90, 5), 100, ""),
+        ],
+        told: TOLD,
+        kind: Kind::Choice(Choice::Change(&[
+            (Vary::percent(HEIGHT, 120, 120, 1), LIMIT),
+            (Vary::percent("vehicle.mass", 120, 120, 1), LIMIT),
+            (Vary::percent(TO_FRONT, 90, 90, 1), LIMIT),
+            (Vary::percent("vehicle.motor_torque", 150, 150, 1), LIMIT),
+        ])),
+        ..Question::PLAIN
+    },
+];
