@@ -64,7 +64,14 @@ impl Parts<'_> {
             self.glue
         );
         let mut script = constants + &glue;
-        for name in ["instance.js", "picture.js", "axlewright.js"] {
+        let names = [
+            "instance.js",
+            "picture.js",
+            "scenario.js",
+            "turns.js",
+            "axlewright.js",
+        ];
+        for name in names {
             script += &self.hand_written(name)?;
         }
         Ok(script)
