@@ -7,8 +7,13 @@
 )]
 
 mod access;
+mod errors;
+mod frameworks;
 mod life;
 mod look;
+mod many;
+mod places;
+mod routes;
 mod session;
 mod sliders;
 mod trap;
