@@ -1,27 +1,24 @@
 // The custom elements: one class for each row of TABLE.elements, which Rust owns.
 
 let begin; // starts one element; set by the class, which keeps the method private
+let fit; // tells the element of a base how wide it is
 let recover; // puts back every element of an instance that died
 let respeak; // brings an element into the language of its place
 
-const waiting = new Set(); // elements that are not yet near the view
+const waiting = new Set(); // elements that are not mounted yet: not near the view, or not their turn
 const observer = globalThis.IntersectionObserver && new IntersectionObserver((entries) => {
   for (const entry of entries) if (entry.isIntersecting) begin(entry.target);
 }, { rootMargin: "100%" });
-addEventListener("beforeprint", () => waiting.forEach((element) => begin(element)));
+addEventListener("beforeprint", () => waiting.forEach((element) => begin(element, true)));
 new MutationObserver(() => running?.elements.forEach((element) => respeak(element)))
   .observe(document.documentElement, { attributeFilter: ["lang"], subtree: true });
 
 const camel = (name) => name.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
 
-// Rust reads what the page gives as JSON, in which a number that is not finite would become nothing.
-const asText = (value) => (typeof value === "string" ? value : JSON.stringify(value, (_, part) => (
-  typeof part === "number" && !Number.isFinite(part) ? String(part) : part)));
-
 const sheets = new WeakMap(); // one for each document, shared by its shadow roots
 const sheetOf = (page) => {
   if (!sheets.has(page)) {
-    const sheet = new (page.defaultView ?? window).CSSStyleSheet();
+    const sheet = new page.defaultView.CSSStyleSheet();
     sheet.replaceSync(CSS);
     sheets.set(page, sheet);
   }
@@ -36,21 +33,23 @@ class AxleElement extends HTMLElement {
   #beginning; // promise of a start under way
   #last; // the scenario as it last was, for a new start
   #late = new Set(); // attributes changed since then
-  #given; // the scenario that the page gave, as JSON
-  #turn = 0; // counts scenarios given, so that a slow file cannot overwrite a newer one
+  #given; // the scenario that the page gave, as JSON text
+  #fetching; // ends the reading of a file when a newer scenario is given
   #unread = false; // the scenario attribute is to be read at the start
   #broken = false; // its own mount trapped: it is not tried again before something changes
   #score; // how far off the reader's last prediction was
   #focus; // where the focus was before a trap
   #hands; // lays the handles over figure and chart, after each drawing
   #spoken; // the language that the Rust side was last told
+  #watcher; // watches the width of the base
   #slot;
   #base;
   #notice;
   #timer;
 
   static {
-    begin = (element) => element.#begin();
+    begin = (element, urgent) => element.#begin(urgent);
+    fit = (base, width) => base.getRootNode().host?.#fit(base, width);
     respeak = (element) => element.#speak();
     recover = (instance) => instance.elements.forEach((element) => element.#freeze());
   }
@@ -69,12 +68,15 @@ class AxleElement extends HTMLElement {
       }
     }
     this.#furnish();
+    if (!this.#placed) return; // in a document that nobody sees
     this.shadowRoot.adoptedStyleSheets = [sheetOf(this.ownerDocument)];
+    if (this.#base) this.#watch();
     this.#await();
     this.#speak(); // after a move
   }
 
   disconnectedCallback() {
+    if (this.#base) this.#watcher.unobserve(this.#base); // perhaps it goes to another window
     // A move in the document is a removal and an insertion: only what stays away is unmounted.
     queueMicrotask(() => { if (!this.isConnected) this.#stop(); });
   }
@@ -90,19 +92,16 @@ class AxleElement extends HTMLElement {
 
   get scenario() {
     const now = this.#handle && ask(this.#instance, () => this.#handle.scenario());
-    return now ?? this.#last ?? (this.#given ? JSON.parse(this.#given) : null);
+    return now ?? this.#last ?? JSON.parse(this.#given ?? null);
   }
   set scenario(value) {
     this.#unread = false;
     if (typeof value === "string") this.#read(value);
-    else if (value === null || value === undefined) this.#give(null);
     else {
       try {
-        const text = asText(value);
-        JSON.parse(text);
-        this.#give(text);
-      } catch (error) { // a circle, a big integer, a function
-        this.#refuse(String(value), error);
+        this.#give(value == null ? null : textOf(value));
+      } catch (error) { // a circle, a big integer
+        this.#refuse(typeof value, error);
       }
     }
     this.#retry();
@@ -136,6 +135,9 @@ class AxleElement extends HTMLElement {
   get #live() {
     return this.#handle !== undefined && !this.#instance.dead;
   }
+  get #placed() {
+    return this.isConnected && this.ownerDocument.defaultView !== null;
+  }
   get #language() {
     return this.closest("[lang]")?.lang || document.documentElement.lang || navigator.language || "en";
   }
@@ -168,49 +170,60 @@ class AxleElement extends HTMLElement {
     }
   }
 
-  #begin() {
-    waiting.delete(this);
+  // An urgent start does without a turn; where an instance is running, it is over when this returns.
+  #begin(urgent) {
     observer?.unobserve(this);
-    this.#beginning ??= this.#run().catch((error) => {
-      if (running) warn(`<${this.localName}> cannot start. ${error}`); // else `start` has said it, once
-      this.#say(halted ? "stopped" : "unavailable");
-    }).finally(() => { this.#beginning = undefined; });
+    if (urgent || !this.#beginning) {
+      this.#beginning = this.#run(urgent).catch((error) => {
+        if (running) warn(`<${this.localName}> cannot start. ${error}`); // else `start` has said it, once
+        this.#say(halted ? "stopped" : "unavailable");
+      }).finally(() => { this.#beginning = undefined; });
+    }
     return this.#beginning;
   }
 
-  async #run() {
-    if (this.#live || !this.isConnected) return;
+  async #run(urgent) {
+    if (this.#live || !this.#placed) return;
     const tag = tagOf(this.#language);
     if (tag) wordsOf(tag); // they come while the wasm comes
     if (this.#unread) await this.#read(this.getAttribute("scenario"));
+    if (!urgent) {
+      await start();
+      await turn();
+    }
     let instance;
     while (!((instance = running) && knows(instance, this.#language))) {
       await (instance ? teach(instance, this.#language) : start());
     }
-    if (!this.#handle && !this.#broken && this.isConnected) this.#mount(instance);
+    if (!this.#handle && !this.#broken && this.#placed) this.#mount(instance);
   }
 
   #mount(instance) {
+    waiting.delete(this);
     const base = document.createElement("div");
     base.setAttribute("part", "base");
     const old = this.#base ?? this.#slot;
-    old.hidden = true; // shown again below if this fails, before anything is painted
+    // Shown again below if this fails, before anything is painted. The fallback goes with the first answer.
+    if (this.#base) old.hidden = true;
     this.shadowRoot.insertBefore(base, this.#notice);
     this.#spoken = this.#language;
-    const settings = { lang: this.#spoken };
+    const settings = { lang: this.#spoken, width: base.clientWidth };
     for (const name of this.constructor.mirrored) {
       if (name !== "lang" && this.hasAttribute(name)) settings[name] = this.getAttribute(name);
     }
     if (this.#given != null) settings.scenario = this.#given;
-    const emit = (type, detail) => queueMicrotask(() => {
-      if (this.#instance === instance && !instance.dead) this.#emit(type, detail);
-    });
+    const emit = (type, detail) => {
+      if (type === "axle-answer") this.#slot.hidden = true;
+      queueMicrotask(() => {
+        if (this.#instance === instance && !instance.dead) this.#emit(type, detail);
+      });
+    };
     this.#instance = instance;
     instance.elements.add(this);
     this.#handle = ask(instance, (rust) => rust.mount(base, this.constructor.topic, settings, emit));
     // A question draws its numbers from what the page set, so it is asked anew.
     if (this.#last && !this.hasAttribute("question")) {
-      ask(instance, () => this.#handle.set("scenario", asText(this.#last)));
+      ask(instance, () => this.#handle.set("scenario", textOf(this.#last)));
       for (const name of this.#late) ask(instance, () => this.#handle.set(name, this.getAttribute(name)));
     }
     if (instance.dead) { // it died of this element
@@ -219,10 +232,15 @@ class AxleElement extends HTMLElement {
       old.hidden = false;
       return;
     }
-    if (old !== this.#slot) old.remove();
     this.#base = base;
     this.#hands = handsOn(base, (question) => this.#handle && ask(instance, () => question(this.#handle)));
     this.#hands();
+    this.#watch();
+    if (old !== this.#slot) {
+      const open = [...old.querySelectorAll("details")].map((details) => details.open);
+      base.querySelectorAll("details").forEach((details, index) => { details.open = open[index]; });
+      old.remove();
+    }
     if (this.#focus) focusAt(base, this.#focus);
     this.#hush("unavailable", "stopped");
     this.#focus = undefined;
@@ -265,6 +283,15 @@ class AxleElement extends HTMLElement {
     this.#set("lang", this.#spoken);
   }
 
+  #watch() {
+    this.#watcher = watcherOf(this.ownerDocument.defaultView);
+    this.#watcher.observe(this.#base);
+  }
+
+  #fit(base, width) {
+    if (this.#live && base === this.#base) ask(this.#instance, () => this.#handle.fit(width));
+  }
+
   #set(name, value) {
     if (!this.#live) {
       this.#late.add(name);
@@ -283,7 +310,7 @@ class AxleElement extends HTMLElement {
   }
 
   #give(value) {
-    this.#turn += 1;
+    this.#fetching?.abort();
     this.#given = value;
     this.#last = undefined;
     this.#hush("scenario");
@@ -294,22 +321,21 @@ class AxleElement extends HTMLElement {
   async #read(text) {
     this.#unread = false;
     if (text === null) return this.#give(null);
-    const turn = (this.#turn += 1);
+    this.#fetching?.abort();
+    this.#fetching = new AbortController();
+    const { signal } = this.#fetching;
     try {
-      const json = /^\s*\{/.test(text) ? text : await textFrom(new URL(text, this.baseURI));
-      if (json.length > SCENARIO_LIMIT) throw new Error("too long");
-      JSON.parse(json);
-      if (turn === this.#turn) this.#give(json);
+      const json = checked(/^\s*\{/.test(text) ? text : await textFrom(new URL(text, this.baseURI), signal));
+      if (!signal.aborted) this.#give(json);
     } catch (error) {
-      if (turn !== this.#turn) return undefined;
-      this.#refuse(text, error);
+      if (!signal.aborted) this.#refuse(text.slice(0, 200), error);
     }
     return undefined;
   }
 
-  #refuse(text, error) {
+  #refuse(value, error) {
     const allowed = this.#say("scenario");
-    this.#emit("axle-problem", { field: "scenario", value: text.slice(0, 200), allowed, reason: String(error) });
+    this.#emit("axle-problem", { field: "scenario", value, allowed, reason: String(error) });
   }
 
   async #request(question) {
@@ -317,7 +343,7 @@ class AxleElement extends HTMLElement {
     const instance = this.#instance;
     if (!this.#live) throw new Error(sentence(this.#language, halted ? "stopped" : "unavailable"));
     const result = ask(instance, () => question(this.#handle));
-    return Promise.race([result, instance.gone].slice(instance.dead ? 1 : 0));
+    return instance.dead ? instance.gone : result;
   }
 
   #emit(type, detail) {
@@ -408,7 +434,7 @@ if (other) warn(`the elements of version ${other.version ?? "unknown"} came firs
 const api = (globalThis[Symbol.for(`axlewright ${VERSION}`)] ??= {
   version: VERSION,
   init: async () => { await start(); },
-  solve: (topic, scenario) => now((rust) => rust.solve(topic, asText(scenario))),
+  solve: (topic, scenario) => now((rust) => rust.solve(topic, textOf(scenario))),
   topics: () => now((rust) => rust.topics()),
   schema: (topic) => now((rust) => rust.schema(topic)),
   provokeTrap: () => query((rust) => rust.provoke_trap()),

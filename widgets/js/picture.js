@@ -3,7 +3,11 @@ const picture = (live) => {
   const still = live.cloneNode(true);
   const originals = live.querySelectorAll("canvas");
   still.querySelectorAll("canvas").forEach((canvas, index) => {
-    if (canvas.width && canvas.height) canvas.getContext("2d")?.drawImage(originals[index], 0, 0);
+    try {
+      canvas.getContext("2d").drawImage(originals[index], 0, 0);
+    } catch {
+      // No size, or no canvas in this browser: the chart stays blank, its description is there.
+    }
   });
   const chosen = live.querySelectorAll("select");
   still.querySelectorAll("select").forEach((select, index) => {
@@ -25,26 +29,6 @@ const pathTo = (root, node) => {
 const focusAt = (root, path) => {
   const node = path.reduce((parent, index) => parent?.children[index], root);
   if (document.activeElement === document.body) node?.focus({ preventScroll: true });
-};
-
-const SCENARIO_LIMIT = 1_000_000; // bytes
-
-const textFrom = async (url) => {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`${response.status}`);
-  const reader = response.body.getReader();
-  const parts = [];
-  let size = 0;
-  for (;;) {
-    const { done, value } = await reader.read();
-    if (done) return new Blob(parts).text();
-    parts.push(value);
-    size += value.length;
-    if (size > SCENARIO_LIMIT) {
-      reader.cancel();
-      throw new Error("too long");
-    }
-  }
 };
 
 // A sentence for the reader, in the nearest language that the catalogue has.

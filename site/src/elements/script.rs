@@ -78,14 +78,17 @@ impl Parts<'_> {
             self.glue
         );
         let mut script = constants + &glue;
-        for name in [
+        let names = [
             "instance.js",
             "words.js",
             "picture.js",
             "take.js",
+            "scenario.js",
+            "turns.js",
             "hands.js",
             "axlewright.js",
-        ] {
+        ];
+        for name in names {
             script += &self.hand_written(name)?;
         }
         Ok(script)

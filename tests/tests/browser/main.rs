@@ -7,11 +7,16 @@
 )]
 
 mod access;
+mod errors;
+mod frameworks;
 mod hands;
 mod languages;
 mod life;
 mod look;
+mod many;
+mod places;
 mod question;
+mod routes;
 mod session;
 mod sliders;
 mod states;

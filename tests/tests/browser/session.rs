@@ -141,20 +141,37 @@ impl Window {
 
     /// Goes to a page of the served site.
     pub(crate) async fn visit(&self, page: &str) {
-        let url = format!("{}{page}", site().url);
-        self.driver
-            .goto(&url)
-            .await
-            .unwrap_or_else(|e| panic!("{url}: {e}"));
+        self.go(&format!("{}{page}", site().url)).await;
     }
 
     /// Goes to a page of the built site in the file system.
     pub(crate) async fn visit_file(&self, page: &str) {
-        let url = format!("file://{}", site().folder.join(page).display());
+        self.go(&format!("file://{}", site().folder.join(page).display()))
+            .await;
+    }
+
+    /// Goes to an address.
+    pub(crate) async fn go(&self, url: &str) {
         self.driver
-            .goto(&url)
+            .goto(url)
             .await
             .unwrap_or_else(|e| panic!("{url}: {e}"));
+    }
+
+    /// A command of the browser's own debugging protocol; only Chromium's has it.
+    pub(crate) async fn debug(
+        &self,
+        method: &str,
+        parameters: serde_json::Value,
+    ) -> serde_json::Value {
+        let tools = thirtyfour::extensions::cdp::ChromeDevTools::new(self.driver.handle.clone());
+        let done = tools.execute_cdp_with_params(method, parameters).await;
+        done.unwrap_or_else(|e| panic!("{method}: {e}"))
+    }
+
+    /// Errors that reached the page, which `watch.js` has noted.
+    pub(crate) async fn errors(&self) -> serde_json::Value {
+        self.run("return seen.errors;").await
     }
 
     /// Runs a script in the page and gives its value; a promise is waited for.

@@ -40,7 +40,7 @@ pub(crate) async fn agrees_with_program(window: &Window, topic: &str, tag: &str,
 }
 
 /// Replaces what a field holds, as a person does: select all, type, Enter.
-async fn retype(field: &WebElement, text: &str) {
+pub(crate) async fn retype(field: &WebElement, text: &str) {
     // One call: a second one would put the caret at the end again.
     let keys = Key::Control + "a" + Key::Null + text + Key::Enter;
     field.send_keys(keys).await.expect("typing");

@@ -110,6 +110,9 @@ fn begin(model: Model, settings: &Object) {
     for (name, value) in pairs {
         let applied = if name == "scenario" {
             model.set_scenario(Some(&tree_of(&text_of(&value))))
+        } else if name == "width" {
+            model.set_width(value.as_f64().unwrap_or(0.0));
+            Ok(())
         } else {
             model.set_attribute(&name, value.as_string().as_deref())
         };
@@ -211,6 +214,11 @@ impl Handle {
     /// Sets an attribute (a text, or nothing) or the scenario (JSON, or nothing).
     pub fn set(&self, name: &str, value: JsValue) {
         apply(self.model, name, &value);
+    }
+
+    /// Draws figure and chart as wide as the element's place on the page, in CSS pixels.
+    pub fn fit(&self, width: f64) {
+        self.model.set_width(width);
     }
 
     /// The shown scenario as a plain object.

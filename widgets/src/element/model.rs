@@ -109,6 +109,14 @@ impl Model {
         });
     }
 
+    /// Takes the width of the element's place on the page, in CSS pixels; an element that is not laid
+    /// out has none, and keeps the last one.
+    pub(super) fn set_width(&self, width: f64) {
+        if width > 0.0 && self.peek(|state| (state.width - width).abs() > 0.5) {
+            self.restyle(&|state| state.width = width);
+        }
+    }
+
     /// Applies an attribute set by the page. Texts of inputs are read as a scenario's are.
     pub(super) fn set_attribute(&self, name: &str, text: Option<&str>) -> Result<(), Problem> {
         match name {

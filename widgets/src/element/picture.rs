@@ -1,5 +1,5 @@
-//! The figure as inline SVG and the chart on a canvas, both redrawn when the answer, the width, the
-//! theme or the device-pixel ratio changes.
+//! The figure as inline SVG and the chart on a canvas, both redrawn when the answer, the width (which
+//! the script watches), the theme or the device-pixel ratio changes.
 
 use super::erase::{Place, at_end, follow, tag};
 use super::model::Model;
@@ -10,12 +10,10 @@ use axlewright_core::{Tree, words};
 use leptos::prelude::*;
 use plotters_canvas::CanvasBackend;
 use wasm_bindgen::prelude::*;
-use web_sys::{CssStyleDeclaration, EventTarget, HtmlCanvasElement, ResizeObserver};
+use web_sys::{CssStyleDeclaration, EventTarget, HtmlCanvasElement};
 
 /// The figure, with a choice of view where the topic has more than one.
 pub(super) fn figure(model: Model) -> AnyView {
-    let place = Place::new();
-    watch_width(model, place);
     let svg = move || {
         model.read(|s| {
             if s.show.figure {
@@ -36,7 +34,6 @@ pub(super) fn figure(model: Model) -> AnyView {
         .with(grips.view());
     let figure = tag("div", "figure")
         .fixed("part", "figure")
-        .at(place)
         .with(stage.view())
         .view();
     // The script lays its handles over the figure anew.
@@ -99,34 +96,6 @@ fn view_button(model: Model, view: View) -> AnyView {
             })
         })
         .view()
-}
-
-/// Keeps the model's width that of a place on the page.
-fn watch_width(model: Model, place: Place) {
-    follow(move || {
-        let Some(div) = place.get() else { return };
-        let measured = div.clone();
-        let measure = Closure::<dyn FnMut()>::new(move || {
-            let measured = measured.clone();
-            // In the next frame: a new drawing has another height, and the observer must not see its
-            // own doing.
-            request_animation_frame(move || {
-                let width = f64::from(measured.client_width());
-                let old = model.state.try_with_untracked(|s| s.width);
-                if width > 0.0 && old.is_some_and(|old| (old - width).abs() > 0.5) {
-                    model.restyle(&|state| state.width = width);
-                }
-            });
-        });
-        let Ok(observer) = ResizeObserver::new(measure.as_ref().unchecked_ref()) else {
-            return;
-        };
-        observer.observe(&div);
-        at_end(move || {
-            observer.disconnect();
-            drop(measure);
-        });
-    });
 }
 
 /// The chart.
