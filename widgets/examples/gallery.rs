@@ -381,7 +381,9 @@ fn bars_of(width: f64) -> Scene {
                 value: *value,
                 value_text: format!("{value:.2}\u{2009}g"),
                 reason: (*reason).into(),
+                pinned: Some(0.8 * value),
                 chosen: *name == "F1R2",
+                ..BarRow::default()
             })
             .collect(),
         references: vec![
@@ -530,6 +532,7 @@ fn charts() -> Vec<(String, Chart)> {
                 },
             ],
             decimal_mark: '.',
+            x_input: None,
         };
         all.push((format!("chart-launch-{size}"), chart));
         let loads = Chart {
@@ -595,6 +598,7 @@ fn charts() -> Vec<(String, Chart)> {
                 label: "rear 2 : front 1".into(),
             }],
             decimal_mark: '.',
+            x_input: None,
         };
         all.push((format!("chart-loads-{size}"), loads));
     }

@@ -14,6 +14,10 @@ new MutationObserver(() => running?.elements.forEach((element) => respeak(elemen
 
 const camel = (name) => name.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
 
+// Rust reads what the page gives as JSON, in which a number that is not finite would become nothing.
+const asText = (value) => (typeof value === "string" ? value : JSON.stringify(value, (_, part) => (
+  typeof part === "number" && !Number.isFinite(part) ? String(part) : part)));
+
 const sheets = new WeakMap(); // one for each document, shared by its shadow roots
 const sheetOf = (page) => {
   if (!sheets.has(page)) {
@@ -32,11 +36,12 @@ class AxleElement extends HTMLElement {
   #beginning; // promise of a start under way
   #last; // the scenario as it last was, for a new start
   #late = new Set(); // attributes changed since then
-  #given; // the scenario that the page gave, object or JSON text
+  #given; // the scenario that the page gave, as JSON
   #turn = 0; // counts scenarios given, so that a slow file cannot overwrite a newer one
   #unread = false; // the scenario attribute is to be read at the start
   #broken = false; // its own mount trapped: it is not tried again before something changes
   #focus; // where the focus was before a trap
+  #hands; // lays the handles over figure and chart, after each drawing
   #spoken; // the language that the Rust side was last told
   #slot;
   #base;
@@ -84,13 +89,21 @@ class AxleElement extends HTMLElement {
 
   get scenario() {
     const now = this.#handle && ask(this.#instance, () => this.#handle.scenario());
-    const given = typeof this.#given === "string" ? JSON.parse(this.#given) : this.#given;
-    return now ?? this.#last ?? given ?? null;
+    return now ?? this.#last ?? (this.#given ? JSON.parse(this.#given) : null);
   }
   set scenario(value) {
     this.#unread = false;
     if (typeof value === "string") this.#read(value);
-    else this.#give(value ?? null);
+    else if (value === null || value === undefined) this.#give(null);
+    else {
+      try {
+        const text = asText(value);
+        JSON.parse(text);
+        this.#give(text);
+      } catch (error) { // a circle, a big integer, a function
+        this.#refuse(String(value), error);
+      }
+    }
     this.#retry();
   }
   get answer() {
@@ -189,7 +202,7 @@ class AxleElement extends HTMLElement {
     instance.elements.add(this);
     this.#handle = ask(instance, (rust) => rust.mount(base, this.constructor.topic, settings, emit));
     if (this.#last) {
-      ask(instance, () => this.#handle.set("scenario", this.#last));
+      ask(instance, () => this.#handle.set("scenario", asText(this.#last)));
       for (const name of this.#late) ask(instance, () => this.#handle.set(name, this.getAttribute(name)));
     }
     if (instance.dead) { // it died of this element
@@ -200,6 +213,8 @@ class AxleElement extends HTMLElement {
     }
     if (old !== this.#slot) old.remove();
     this.#base = base;
+    this.#hands = handsOn(base, (question) => this.#handle && ask(instance, () => question(this.#handle)));
+    this.#hands();
     if (this.#focus) focusAt(base, this.#focus);
     this.#hush("unavailable", "stopped");
     this.#focus = undefined;
@@ -279,10 +294,14 @@ class AxleElement extends HTMLElement {
       if (turn === this.#turn) this.#give(json);
     } catch (error) {
       if (turn !== this.#turn) return undefined;
-      const allowed = this.#say("scenario");
-      this.#emit("axle-problem", { field: "scenario", value: text.slice(0, 200), allowed, reason: String(error) });
+      this.#refuse(text, error);
     }
     return undefined;
+  }
+
+  #refuse(text, error) {
+    const allowed = this.#say("scenario");
+    this.#emit("axle-problem", { field: "scenario", value: text.slice(0, 200), allowed, reason: String(error) });
   }
 
   async #request(question) {
@@ -294,11 +313,12 @@ class AxleElement extends HTMLElement {
   }
 
   #emit(type, detail) {
+    if (type === "redraw") return this.#hands?.(); // between Rust and this script alone
     if (type === "axle-change") {
       this.#last = detail;
       this.#hush("restarted");
     }
-    this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
+    return this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
   }
 
   // What a button of the toolbar asks for; `more` is a scale or the path of a result.
@@ -379,7 +399,7 @@ if (other) warn(`the elements of version ${other.version ?? "unknown"} came firs
 const api = (globalThis[Symbol.for(`axlewright ${VERSION}`)] ??= {
   version: VERSION,
   init: async () => { await start(); },
-  solve: (topic, scenario) => now((rust) => rust.solve(topic, scenario)),
+  solve: (topic, scenario) => now((rust) => rust.solve(topic, asText(scenario))),
   topics: () => now((rust) => rust.topics()),
   schema: (topic) => now((rust) => rust.schema(topic)),
   provokeTrap: () => query((rust) => rust.provoke_trap()),

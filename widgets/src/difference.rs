@@ -51,7 +51,7 @@ fn text(input: &Input, scenario: &Scenario, lang: Lang, system: System) -> Strin
     match &input.kind {
         Kind::Quantity { dimension, .. } => scenario.number(input.path).map_or_else(
             || NONE.into(),
-            |v| format::quantity(v, *dimension, system, 4, lang),
+            |v| format::quantity(v, *dimension, system, 3, lang),
         ),
         Kind::Choice { .. } if input.path == "layout" => scenario.layout().name().into(),
         Kind::Choice { .. } => scenario.word(input.path).map_or_else(
@@ -146,9 +146,9 @@ mod tests {
         let paths: Vec<_> = two.iter().map(|d| d.path).collect();
         assert_eq!(paths, ["vehicle.cg_height", "layout"]);
         // The pinned value comes from the demo vehicle, which the pinned scenario names.
-        assert_eq!(two[0].pinned, "0.5400\u{2009}m");
+        assert_eq!(two[0].pinned, "0.540\u{2009}m");
         assert_eq!(two[1].pinned, "R1");
-        assert!(sentence(&two, Lang::English).contains("0.9000\u{2009}m"));
+        assert!(sentence(&two, Lang::English).contains("0.900\u{2009}m"));
     }
 
     #[test]

@@ -8,6 +8,7 @@ pub mod element;
 pub mod figure;
 pub mod figure_file;
 pub mod load_transfer;
+mod motors;
 mod side;
 pub mod table;
 pub mod traction;

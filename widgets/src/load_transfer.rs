@@ -98,6 +98,7 @@ fn side(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look) 
         ghost: look.pinned.and_then(ghost),
         pitch_rad: answer.squat.map_or(0.0, |squat| -squat.pitch_rad),
         pitch_exaggeration: SQUAT_DRAWN,
+        inertia_input: Some(("load_transfer.acceleration", chassis.mass_kg())),
         ..state.view(look)
     })
 }
@@ -222,6 +223,7 @@ fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look)
         pinned,
         verticals,
         decimal_mark: look.lang.decimal_mark(),
+        x_input: Some("load_transfer.acceleration"),
     }
 }
 

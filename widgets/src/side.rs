@@ -77,6 +77,7 @@ impl SideState<'_> {
             pitch_exaggeration: 1.0,
             wheelbase_label: voice.fill("figure.wheelbase", &[&metres(chassis.wheelbase_m())]),
             cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
+            cg_inputs: Some(["vehicle.cg_to_front_axle", "vehicle.cg_height"]),
             ..SideView::default()
         }
     }

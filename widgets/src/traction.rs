@@ -2,8 +2,8 @@
 //! and a chart against friction.
 
 use crate::figure::{
-    Axis, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, Line, Marker, Role, Scene, SideView,
-    Vertical, bars, side_view,
+    Axis, BarReference, BarRow, Bars, Chart, ChartPoint, Dash, GhostLoads, Line, Marker, Role,
+    Scene, SideView, Vertical, bars, side_view,
 };
 use crate::load_transfer::chart_height;
 use crate::side::SideState;
@@ -90,6 +90,7 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
         _ => String::new(),
     };
     let friction = friction_text(voice, scenario);
+    let ghost = look.pinned.and_then(|p| Question::from_scenario(p).ok());
     let row_texts: Vec<String> = limits
         .iter()
         .map(|(layout, limit)| {
@@ -134,7 +135,12 @@ fn rows(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
                 value: in_g(limit).max(0.0),
                 value_text: voice.acceleration(limit.acceleration_m_s2),
                 reason: reason(limit),
+                pinned: ghost
+                    .as_ref()
+                    .and_then(|pinned| axlewright_core::traction::limit(pinned, *layout).ok())
+                    .map(|found| in_g(&found).max(0.0)),
                 chosen: *layout == scenario.layout(),
+                choice: Some(("layout", layout.name())),
             })
             .collect(),
         references: vec![BarReference {
@@ -185,8 +191,18 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
                 &voice.force(found.rear_force_n),
             ],
         ),
+        ghost: look.pinned.and_then(ghost),
         ..state.view(look)
     }))
+}
+
+/// The axle loads of a pinned scenario at its own limit.
+fn ghost(pinned: &Scenario) -> Option<GhostLoads> {
+    let found = limit(&Question::from_scenario(pinned).ok()?, pinned.layout()).ok()?;
+    Some(GhostLoads {
+        front_n: found.loads.front_n,
+        rear_n: found.loads.rear_n,
+    })
 }
 
 /// The question with another friction under all wheels.
@@ -217,6 +233,8 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
     // Layouts that push alike share a line, so that no line hides another.
     let mut lines: Vec<Line> = Vec::new();
     let mut present: Vec<ChartPoint> = Vec::new();
+    let ghost = look.pinned.and_then(|p| Question::from_scenario(p).ok());
+    let mut pinned: Vec<ChartPoint> = Vec::new();
     let mut told = Vec::new();
     for layout in scenario.layouts() {
         let mut points = Vec::new();
@@ -243,6 +261,13 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
             y: now / GRAVITY_M_S2,
             role,
         });
+        if let Some(ghost) = &ghost {
+            pinned.push(ChartPoint {
+                x: ghost.front.friction.peak_left,
+                y: limit(ghost, layout)?.acceleration_m_s2 / GRAVITY_M_S2,
+                role,
+            });
+        }
         lines.push(Line {
             label: layout.name().into(),
             points,
@@ -288,8 +313,9 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         },
         lines,
         present,
-        pinned: Vec::new(),
+        pinned,
         verticals,
         decimal_mark: look.lang.decimal_mark(),
+        x_input: Some("surface.friction_peak"),
     })
 }

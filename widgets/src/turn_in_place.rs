@@ -6,6 +6,7 @@ use crate::figure::{
     TurningCentre, ValueLabel, Vertical, YawArrow, plan_view,
 };
 use crate::load_transfer::chart_height;
+use crate::motors::motor_turns;
 use crate::side::wheel_radius;
 use crate::visual::{Drawing, Look, View, Visual, Voice, body, scale_step};
 use axlewright_core::layout::Layout;
@@ -48,8 +49,12 @@ fn plan(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
     } else {
         voice.fill("figure.turn_in_place.title_cannot", &[layout.name()])
     };
+    let ghost = look.pinned.and_then(|pinned| {
+        let question = Question::from_scenario(pinned).ok()?;
+        question.four_wheel_turn().ok()
+    });
     let wheels = if turns {
-        wheels(question, &shown)
+        wheels(question, &shown, ghost.as_ref())
     } else {
         [(); 4].map(|()| PlanWheel::default())
     };
@@ -100,21 +105,32 @@ fn plan(scenario: &Scenario, question: &Question, look: &Look) -> Result<Scene, 
             word: voice.word("figure.caution"),
             text: voice.word("caution.turn_in_place"),
         }),
+        motor_turns: Some(motor_turns(voice, layout)),
     }))
 }
 
+/// The friction that a wheel uses, along and to the left of the car.
+fn force(turn: &Turn, front: bool, left: bool) -> (f64, f64) {
+    let (along_n, lateral_n) = if front {
+        (turn.front_force_n, turn.front_lateral_n)
+    } else {
+        (turn.rear_force_n, turn.rear_lateral_n)
+    };
+    (if left { -along_n } else { along_n }, lateral_n)
+}
+
 /// Front left, front right, rear left, rear right: friction circle and the friction used.
-fn wheels(question: &Question, turn: &Turn) -> [PlanWheel; 4] {
+fn wheels(question: &Question, turn: &Turn, ghost: Option<&Turn>) -> [PlanWheel; 4] {
     let wheel = |front: bool, left: bool| {
-        let (axle, along_n, lateral_n) = if front {
-            (&question.front, turn.front_force_n, turn.front_lateral_n)
+        let axle = if front {
+            &question.front
         } else {
-            (&question.rear, turn.rear_force_n, turn.rear_lateral_n)
+            &question.rear
         };
-        let along_n = if left { -along_n } else { along_n };
         PlanWheel {
             friction_n: Some(0.5 * axle.friction * axle.load_n),
-            force_n: Some((along_n, lateral_n)),
+            force_n: Some(force(turn, front, left)),
+            ghost_n: ghost.map(|ghost| force(ghost, front, left)),
             ..PlanWheel::default()
         }
     };
@@ -238,6 +254,17 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         top = top.max(torque(has_n_m));
     }
     let marks = ["ice", "snow", "gravel", "asphalt_dry"];
+    // The pinned state has its own vehicle and so its own line: only its point is shown.
+    let pinned = look.pinned.and_then(|scenario| {
+        let question = Question::from_scenario(scenario).ok()?;
+        let turn = question.four_wheel_turn().ok()?;
+        let force_n = turn.front_force_n.max(turn.rear_force_n);
+        Some(ChartPoint {
+            x: question.friction,
+            y: torque(question.wheel_radius_m? * force_n),
+            role: Role::Tractive,
+        })
+    });
     Ok(Chart {
         width: look.width,
         height: chart_height(look.width),
@@ -268,7 +295,7 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
             y: torque(needed_n_m),
             role: Role::Tractive,
         }],
-        pinned: Vec::new(),
+        pinned: pinned.into_iter().collect(),
         verticals: SURFACES
             .iter()
             .filter(|s| marks.contains(&s.name))
@@ -278,5 +305,6 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
             })
             .collect(),
         decimal_mark: look.lang.decimal_mark(),
+        x_input: Some("surface.friction_sliding"),
     })
 }

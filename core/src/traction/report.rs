@@ -55,6 +55,7 @@ pub const TOPIC: Topic = Topic {
         "vehicle.base",
         "surface.kind",
         "layout",
+        "layouts",
         "surface.friction_peak",
         "vehicle.cg_height",
         "vehicle.cg_to_front_axle",

@@ -83,6 +83,7 @@ impl Parts<'_> {
             "words.js",
             "picture.js",
             "take.js",
+            "hands.js",
             "axlewright.js",
         ] {
             script += &self.hand_written(name)?;

@@ -7,9 +7,12 @@
 )]
 
 mod access;
+mod hands;
 mod languages;
 mod life;
 mod look;
 mod session;
 mod sliders;
+mod states;
+mod tools;
 mod trap;

@@ -10,7 +10,7 @@ use thirtyfour::prelude::*;
 const TAG: &str = "axle-load-transfer";
 
 /// The program's answer to the scenario that the element shows.
-async fn program_answer(window: &Window, topic: &str, tag: &str) -> Value {
+pub(crate) async fn program_answer(window: &Window, topic: &str, tag: &str) -> Value {
     let script = format!("return document.querySelector('{tag}').scenario;");
     let scenario = window.run(&script).await;
     let file = tempfile::Builder::new()
@@ -25,7 +25,7 @@ async fn program_answer(window: &Window, topic: &str, tag: &str) -> Value {
 }
 
 /// Every number of the element's answer is, to the last digit, the program's.
-async fn agrees_with_program(window: &Window, topic: &str, tag: &str, numbers: &[&str]) {
+pub(crate) async fn agrees_with_program(window: &Window, topic: &str, tag: &str, numbers: &[&str]) {
     let ours = window.answer(tag).await;
     let theirs = program_answer(window, topic, tag).await;
     assert!(!numbers.is_empty());

@@ -84,16 +84,53 @@ fn decimals(mut step: f64) -> u8 {
 
 /// A quantity as its control shows it.
 #[derive(Clone, Copy)]
-struct Scale {
+pub(super) struct Scale {
     input: &'static Input,
     dimension: Dimension,
     system: System,
-    unit: &'static str,
-    decimals: u8,
+    pub(super) unit: &'static str,
+    /// Step of its slider, and where that ends: on steps, so that a step never stops short of a round
+    /// value.
+    pub(super) step: f64,
+    pub(super) ends: (f64, f64),
+    pub(super) decimals: u8,
 }
 
 impl Scale {
-    fn people(&self, value: f64) -> f64 {
+    /// How an input is shown; `None` for what is no quantity.
+    pub(super) fn of(input: &'static Input, system: System) -> Option<Self> {
+        let Kind::Quantity {
+            dimension,
+            usual,
+            step,
+            ..
+        } = input.kind
+        else {
+            return None;
+        };
+        let mut scale = Self {
+            input,
+            dimension,
+            system,
+            unit: dimension.display_unit(system),
+            step,
+            ends: (0.0, 0.0),
+            decimals: 0,
+        };
+        scale.step = match system {
+            System::Si => scale.people(step),
+            System::Us => round_step(scale.people(step)),
+        };
+        scale.decimals = decimals(scale.step);
+        let end = |value: f64| {
+            let steps = axlewright_core::math::round(scale.people(value) / scale.step);
+            tidy(steps * scale.step)
+        };
+        scale.ends = (end(usual.0), end(usual.1));
+        Some(scale)
+    }
+
+    pub(super) fn people(&self, value: f64) -> f64 {
         tidy(units::from_si(value, self.dimension, self.system))
     }
 
@@ -104,7 +141,7 @@ impl Scale {
             .map(|value| self.people(value))
     }
 
-    fn text(&self, value: Option<f64>, lang: Lang) -> String {
+    pub(super) fn text(&self, value: Option<f64>, lang: Lang) -> String {
         value.map_or_else(String::new, |value| {
             format::with_unit(format::fixed(value, self.decimals, lang), self.unit)
         })
@@ -112,31 +149,8 @@ impl Scale {
 }
 
 fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
-    let Kind::Quantity {
-        dimension,
-        usual,
-        step,
-        ..
-    } = input.kind
-    else {
+    let Some(scale) = Scale::of(input, system) else {
         return ().into_any();
-    };
-    let mut scale = Scale {
-        input,
-        dimension,
-        system,
-        unit: dimension.display_unit(system),
-        decimals: 0,
-    };
-    let step = match system {
-        System::Si => scale.people(step),
-        System::Us => round_step(scale.people(step)),
-    };
-    scale.decimals = decimals(step);
-    // The ends lie on steps, so that a step never stops short of a round value.
-    let plain = |value: f64| {
-        let steps = axlewright_core::math::round(scale.people(value) / step);
-        format::plain(tidy(steps * step))
     };
     // What was refused stays in its field, to be corrected there.
     let refused_text = move || {
@@ -181,9 +195,9 @@ fn quantity(model: Model, input: &'static Input, system: System) -> AnyView {
     let range = tag("input", "")
         .fixed("type", "range")
         .fixed("id", &slider)
-        .fixed("min", &plain(usual.0))
-        .fixed("max", &plain(usual.1))
-        .fixed("step", &format::plain(step))
+        .fixed("min", &format::plain(scale.ends.0))
+        .fixed("max", &format::plain(scale.ends.1))
+        .fixed("step", &format::plain(scale.step))
         .value(move || scale.number(model).map_or_else(String::new, format::plain))
         .live("aria-valuetext", shown)
         .on("input", slide);

@@ -7,9 +7,9 @@ use super::picture::{chart, figure};
 use super::readouts::readouts;
 use super::toolbar::{toolbar, undo_by_key};
 use crate::difference::file_name;
-use crate::figure::Theme;
+use crate::figure::{Chart, Theme};
 use crate::figure_file::{figure_file, scenario_toml};
-use crate::table::csv;
+use crate::table::{chart_csv, chart_tree, csv};
 use crate::visual::{Look, View, Visual};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree, schema, topic};
@@ -23,7 +23,7 @@ use web_sys::HtmlElement;
 /// The Rust side of one element.
 #[wasm_bindgen]
 pub struct Handle {
-    model: Model,
+    pub(super) model: Model,
     unmount: RefCell<Option<Box<dyn FnOnce()>>>,
 }
 
@@ -39,10 +39,14 @@ fn error_of(problem: &Problem) -> JsValue {
     error.into()
 }
 
+fn text_of(value: &JsValue) -> String {
+    value.as_string().unwrap_or_default()
+}
+
 fn apply(model: Model, name: &str, value: &JsValue) {
     let absent = value.is_null() || value.is_undefined();
     let applied = if name == "scenario" {
-        model.set_scenario((!absent).then(|| tree_of(value)).as_ref())
+        model.set_scenario((!absent).then(|| tree_of(&text_of(value))).as_ref())
     } else {
         model.set_attribute(name, value.as_string().as_deref())
     };
@@ -103,7 +107,7 @@ fn begin(model: Model, settings: &Object) {
     }
     for (name, value) in pairs {
         let applied = if name == "scenario" {
-            model.set_scenario(Some(&tree_of(&value)))
+            model.set_scenario(Some(&tree_of(&text_of(&value))))
         } else {
             model.set_attribute(&name, value.as_string().as_deref())
         };
@@ -193,7 +197,7 @@ fn speak_when_still(model: Model, said: Place) {
 
 #[wasm_bindgen]
 impl Handle {
-    /// Sets an attribute (a text, or nothing) or the scenario (an object or JSON).
+    /// Sets an attribute (a text, or nothing) or the scenario (JSON, or nothing).
     pub fn set(&self, name: &str, value: JsValue) {
         apply(self.model, name, &value);
     }
@@ -235,6 +239,16 @@ impl Handle {
         let (content, media, what) = match kind {
             "svg" => (self.figure("svg")?, "image/svg+xml", view.word()),
             "chart-svg" => (self.drawn(View::Chart)?, "image/svg+xml", "chart"),
+            "chart-csv" => (
+                self.charted(&|chart| chart_csv(chart).into()),
+                "text/csv",
+                "chart",
+            ),
+            "chart-json" => (
+                self.charted(&|chart| to_js(&chart_tree(chart))),
+                "application/json",
+                "chart",
+            ),
             "csv" => (self.table("csv")?, "text/csv", "numbers"),
             "json" => (self.answer(), "application/json", "numbers"),
             "toml" => (
@@ -318,6 +332,11 @@ impl Handle {
 }
 
 impl Handle {
+    fn charted(&self, write: &dyn Fn(&Chart) -> JsValue) -> JsValue {
+        let chart = self.model.peek(|s| s.chart.clone());
+        chart.as_ref().map_or(JsValue::NULL, write)
+    }
+
     fn drawn(&self, view: View) -> Result<JsValue, JsValue> {
         let (lang, system) = self.model.peek(|s| (s.lang, s.system));
         let look = Look {
@@ -333,7 +352,15 @@ impl Handle {
 }
 
 /// Kinds of files, beside the PNG that the script makes of the SVG.
-const FILES: &[&str] = &["svg", "chart-svg", "csv", "json", "toml"];
+const FILES: &[&str] = &[
+    "svg",
+    "chart-svg",
+    "chart-csv",
+    "chart-json",
+    "csv",
+    "json",
+    "toml",
+];
 
 fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
     error_of(&Problem::UnknownWord {
@@ -343,14 +370,14 @@ fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
     })
 }
 
-/// Solves a scenario: the answer with its working as a plain object.
+/// Solves a scenario, given as JSON: the answer with its working as a plain object.
 ///
 /// # Errors
 /// An `Error` whose `field`, `value` and `allowed` say what was wrong.
 #[wasm_bindgen]
-pub fn solve(topic: &str, scenario: JsValue) -> Result<JsValue, JsValue> {
+pub fn solve(topic: &str, scenario: &str) -> Result<JsValue, JsValue> {
     let found = topic::find(topic).map_err(|p| error_of(&p))?;
-    let answer = Scenario::from_tree(&tree_of(&scenario))
+    let answer = Scenario::from_tree(&tree_of(scenario))
         .and_then(|scenario| found.report(&scenario))
         .map_err(|p| error_of(&p))?;
     Ok(to_js(&answer.to_tree()))

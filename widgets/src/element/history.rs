@@ -119,5 +119,8 @@ mod tests {
             count += 1;
         }
         assert_eq!(count, KEPT);
+        assert!(history.can_redo());
+        history.clear();
+        assert!(!history.can_undo() && !history.can_redo());
     }
 }

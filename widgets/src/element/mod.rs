@@ -15,6 +15,8 @@ mod erase;
 #[cfg(target_arch = "wasm32")]
 pub mod exports;
 #[cfg(target_arch = "wasm32")]
+pub mod hands;
+#[cfg(target_arch = "wasm32")]
 mod model;
 #[cfg(target_arch = "wasm32")]
 mod picture;

@@ -6,7 +6,7 @@ use super::model::Model;
 use crate::figure::palette::{Palette, rgb};
 use crate::figure::{Theme, draw_chart};
 use crate::visual::View;
-use axlewright_core::words;
+use axlewright_core::{Tree, words};
 use leptos::prelude::*;
 use plotters_canvas::CanvasBackend;
 use wasm_bindgen::prelude::*;
@@ -25,11 +25,26 @@ pub(super) fn figure(model: Model) -> AnyView {
             }
         })
     };
+    let grips = tag("div", "grips")
+        .fixed("dir", "ltr")
+        .fixed("role", "group")
+        .live("aria-label", move || {
+            model.read(|s| words::get(s.lang, "ui.grips").into())
+        });
+    let stage = tag("div", "stage")
+        .with(tag("div", "").html(svg).view())
+        .with(grips.view());
     let figure = tag("div", "figure")
         .fixed("part", "figure")
         .at(place)
-        .html(svg)
+        .with(stage.view())
         .view();
+    // The script lays its handles over the figure anew.
+    follow(move || {
+        model.arrangement.get();
+        model.read(|_| ());
+        model.tell("redraw", &Tree::Null);
+    });
     match views(model) {
         Some(views) => vec![views, figure].into_any(),
         None => figure,
@@ -123,7 +138,7 @@ pub(super) fn chart(model: Model) -> AnyView {
         let stirs = stirred.get();
         let Some(div) = place.get() else { return };
         div.set_hidden(model.read(|s| !s.show.chart));
-        let canvas = div.first_element_child();
+        let canvas = div.query_selector("canvas").ok().flatten();
         let Some(canvas) = canvas.and_then(|c| c.dyn_into::<HtmlCanvasElement>().ok()) else {
             return;
         };
@@ -147,9 +162,23 @@ pub(super) fn chart(model: Model) -> AnyView {
     });
     let description = move || {
         model.read(|s| {
-            s.chart
-                .as_ref()
-                .map_or_else(String::new, |c| c.title.clone() + ". " + &c.description)
+            let Some(chart) = &s.chart else {
+                return String::new();
+            };
+            let told = [&chart.title, ". ", &chart.description].concat();
+            match chart.x_input.filter(|path| s.offers(model.visual, path)) {
+                Some(path) => {
+                    let input = words::get(s.lang, &["input.", path].concat());
+                    [&told, " ", &words::fill(s.lang, "ui.chart_set", &[input])].concat()
+                }
+                None => told,
+            }
+        })
+    };
+    let reads = move || {
+        model.read(|s| {
+            let along = s.chart.as_ref().map_or("", |c| &c.x_axis.title);
+            words::fill(s.lang, "ui.chart_read", &[along])
         })
     };
     let canvas = tag("canvas", "")
@@ -157,10 +186,43 @@ pub(super) fn chart(model: Model) -> AnyView {
         .fixed("role", "img")
         .live("aria-label", description)
         .view();
-    tag("div", "chart")
+    let cursor = tag("div", "cursor")
+        .fixed("role", "slider")
+        .fixed("tabindex", "0")
+        .fixed("aria-valuenow", "0")
+        .live("aria-label", reads);
+    let stage = tag("div", "stage")
+        .fixed("dir", "ltr")
+        .with(canvas)
+        .with(cursor.view());
+    let chart = tag("div", "chart")
         .fixed("part", "chart")
         .at(place)
-        .with(canvas)
+        .with(tag("p", "read").fixed("aria-live", "polite").view())
+        .with(stage.view());
+    vec![chart.view(), data(model)].into_any()
+}
+
+/// The chart's numbers as a table, which the script fills while it is open.
+fn data(model: Model) -> AnyView {
+    let class = move || {
+        if model.read(|s| s.show.data) {
+            "data".into()
+        } else {
+            "data gone".into()
+        }
+    };
+    let name = move || model.read(|s| words::get(s.lang, "ui.data").into());
+    // A wide table scrolls sideways; the keyboard must reach it.
+    let sheet = tag("div", "sheet")
+        .fixed("tabindex", "0")
+        .fixed("role", "group")
+        .live("aria-label", name);
+    tag("details", "")
+        .live("class", class)
+        .fixed("part", "data")
+        .with(tag("summary", "").says(name).view())
+        .with(sheet.view())
         .view()
 }
 

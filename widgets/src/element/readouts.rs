@@ -50,11 +50,7 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
         return said(tag("div", "readout plain")).view();
     }
     let path = reading.path.clone();
-    let html = if state.opened.contains(&path) {
-        working_html(&report.derivation(&path), state.lang)
-    } else {
-        String::new()
-    };
+    let is_open = state.opened.contains(&path);
     let toggle = move |event| {
         let open = target::<Element>(&event).is_some_and(|details| details.has_attribute("open"));
         if model.peek(|state| state.opened.contains(&path)) != open {
@@ -69,23 +65,24 @@ fn readout(model: Model, state: &State, report: &Report, reading: &Reading) -> A
             });
         }
     };
-    let copy = |form: &str, key: &str| {
-        tag("button", "")
-            .fixed("type", "button")
-            .fixed("data-do", &format!("{form} {}", reading.path))
-            .word(words::get(state.lang, key))
-            .view()
-    };
-    let derivation = tag("div", "derivation")
-        .fixed("part", "working")
-        .with(tag("div", "").html(move || html.clone()).view())
-        .with(
-            tag("p", "copies")
-                .with(copy("latex", "ui.copy_latex"))
-                .word(" ")
-                .with(copy("text", "ui.copy_text"))
-                .view(),
-        );
+    let mut derivation = tag("div", "derivation").fixed("part", "working");
+    if is_open {
+        let html = working_html(&report.derivation(&reading.path), state.lang);
+        let copy = |form: &str, key: &str| {
+            tag("button", "")
+                .fixed("type", "button")
+                .fixed("data-do", &format!("{form} {}", reading.path))
+                .word(words::get(state.lang, key))
+                .view()
+        };
+        let copies = tag("p", "copies")
+            .with(copy("latex", "ui.copy_latex"))
+            .word(" ")
+            .with(copy("text", "ui.copy_text"));
+        derivation = derivation
+            .with(tag("div", "").html(move || html.clone()).view())
+            .with(copies.view());
+    }
     tag("details", "readout")
         .on("toggle", toggle)
         .with(said(tag("summary", "")).view())

@@ -3,7 +3,7 @@
 
 use super::history::History;
 use crate::figure::number::within;
-use crate::figure::{Chart, NARROW, SvgOptions, Theme, WIDE};
+use crate::figure::{Chart, Grip, NARROW, SvgOptions, Theme, WIDE};
 use crate::visual::{Drawing, Look, View, Visual};
 use axlewright_core::topic::Report;
 use axlewright_core::units::System;
@@ -18,6 +18,7 @@ pub(super) struct Show {
     pub(super) readouts: bool,
     pub(super) working: bool,
     pub(super) tools: bool,
+    pub(super) data: bool,
 }
 
 impl Show {
@@ -27,6 +28,7 @@ impl Show {
         readouts: true,
         working: true,
         tools: true,
+        data: true,
     };
 
     pub(super) fn from_words(text: &str) -> Self {
@@ -37,6 +39,7 @@ impl Show {
             readouts: has("readouts"),
             working: has("working"),
             tools: has("tools"),
+            data: has("data"),
         }
     }
 }
@@ -69,6 +72,9 @@ pub(super) struct State {
     /// The figure as SVG, and its finding.
     pub(super) svg: String,
     pub(super) title: String,
+    /// What can be taken hold of in the figure, and the figure's width and height.
+    pub(super) grips: Vec<Grip>,
+    pub(super) size: (f64, f64),
     /// The chart.
     pub(super) chart: Option<Chart>,
 }
@@ -91,6 +97,8 @@ impl State {
             opened: Vec::new(),
             svg: String::new(),
             title: String::new(),
+            grips: Vec::new(),
+            size: (0.0, 0.0),
             chart: None,
         }
     }
@@ -114,6 +122,10 @@ impl State {
                 theme: Theme::Live,
                 ..SvgOptions::default()
             });
+            if let Drawing::Scene(scene) = drawing {
+                self.size = (scene.width, scene.height);
+                self.grips = scene.grips;
+            }
         }
         if let Ok(Drawing::Chart(chart)) = visual.draw(&report.scenario, View::Chart, &look) {
             self.chart = Some(chart);
@@ -134,6 +146,11 @@ impl State {
                 })
                 .collect(),
         }
+    }
+
+    /// Whether the reader may change an input in the figure: the page names the controls, or names none.
+    pub(super) fn offers(&self, visual: &Visual, path: &str) -> bool {
+        self.controls.is_none() || self.control_paths(visual).contains(&path)
     }
 
     /// Value of an input as it is shown, SI.

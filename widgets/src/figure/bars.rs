@@ -1,11 +1,12 @@
 //! Bars: one row per layout, with its plan glyph, its value and its reason.
 
+use super::grip::{Act, Grip};
 use super::number::{nice_step, tick_text, ticks, within};
 use super::outline::BodyKind;
 use super::palette::Role;
 use super::place::Rect;
 use super::plan_glyph::push_glyph;
-use super::scene::{Anchor, Caution, Label, Mark, Scene, at, margin};
+use super::scene::{Anchor, Caution, Label, Mark, Point, Scene, at, margin};
 use super::text_metrics::{LEADING, TEXT, text_width, wrap};
 
 /// One row.
@@ -23,8 +24,12 @@ pub struct BarRow {
     pub value_text: String,
     /// Why it is what it is, in soft words.
     pub reason: String,
+    /// Its value in the pinned state, drawn as a ring.
+    pub pinned: Option<f64>,
     /// The row that is chosen or present: drawn full, the others lighter.
     pub chosen: bool,
+    /// Input and word that choose the row; none where it cannot be chosen.
+    pub choice: Option<(&'static str, &'static str)>,
 }
 
 /// A labelled line across the rows: "friction 0.85".
@@ -156,6 +161,9 @@ pub fn bars(view: &Bars) -> Scene {
     for (row, start, _) in &rows {
         row_text(&mut scene, view, row, &ruler, *start, narrow, right);
     }
+    for (row, start, end) in &rows {
+        grip(&mut scene, row, at(left, *start), at(right, *end));
+    }
     y += 44.0;
     if let Some(caution) = &view.caution {
         y = scene.caution(caution, left, y + 6.0, right - left) + 10.0;
@@ -244,6 +252,11 @@ fn bar(scene: &mut Scene, view: &Bars, row: &BarRow, ruler: &Ruler, y: f64, narr
         role: view.role,
         chosen: row.chosen,
     });
+    if let Some(pinned) = row.pinned {
+        scene.marks.push(Mark::PinnedRing {
+            at: at(ruler.x(pinned), y + if narrow { 48.0 } else { 14.0 }),
+        });
+    }
 }
 
 fn row_text(
@@ -292,14 +305,34 @@ fn row_text(
     }
 }
 
+/// The whole row is a handle that chooses it.
+fn grip(scene: &mut Scene, row: &BarRow, from: Point, to: Point) {
+    if let Some((path, word)) = row.choice {
+        scene.grips.push(Grip {
+            at: at((from.x + to.x) / 2.0, (from.y + to.y) / 2.0),
+            half: at((to.x - from.x) / 2.0, (to.y - from.y) / 2.0),
+            act: Act::Choose {
+                path,
+                word,
+                label: [row.name.as_str(), &row.value_text, &row.reason].join(", "),
+                chosen: row.chosen,
+            },
+        });
+    }
+}
+
 /// At the end of the bar, clear of the reference lines.
-fn value_place(view: &Bars, row: &BarRow, ruler: &Ruler, y: f64) -> super::scene::Point {
+fn value_place(view: &Bars, row: &BarRow, ruler: &Ruler, y: f64) -> Point {
     let wide = text_width(&row.value_text, TEXT, true);
     let mut x = ruler.x(row.value) + 8.0;
-    for reference in &view.references {
-        let line = ruler.x(reference.value);
-        if line > x - 5.0 && line < x + wide + 5.0 {
-            x = line + 8.0;
+    // Clear of one line, it may come to stand on the next.
+    let lines = || view.references.iter().map(|r| r.value).chain(row.pinned);
+    for _ in lines() {
+        for value in lines() {
+            let line = ruler.x(value);
+            if line > x - 5.0 && line < x + wide + 5.0 {
+                x = line + 8.0;
+            }
         }
     }
     at(x, y + 18.5)
@@ -325,7 +358,9 @@ mod tests {
                     value: share(index),
                     value_text: format!("{:.2} g", share(index)),
                     reason: "The front axle loses load just when it is to push hard.".into(),
+                    pinned: (index % 2 == 0).then(|| share(index + 7)),
                     chosen: index == 2,
+                    choice: Some(("layout", "F1")),
                 })
                 .collect(),
             references: (0..3)

@@ -107,4 +107,6 @@ pub struct Chart {
     pub verticals: Vec<Vertical>,
     /// Decimal mark: '.' or ','.
     pub decimal_mark: char,
+    /// Input that the x axis shows, where it is one of the topic.
+    pub x_input: Option<&'static str>,
 }

@@ -229,6 +229,11 @@ pub enum Mark {
         /// Chosen: drawn full.
         chosen: bool,
     },
+    /// A pinned value, a ring.
+    PinnedRing {
+        /// Where.
+        at: Point,
+    },
     /// A line across the bars at a value.
     Reference {
         /// Upper end.

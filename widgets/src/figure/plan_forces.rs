@@ -40,6 +40,14 @@ impl Plan<'_> {
                 self.placer
                     .block_line(hub, hub.plus(vector.x, vector.y), 5.0);
             }
+            if let Some((forward, left)) = wheel.ghost_n {
+                scene.marks.push(Mark::ForceArrow {
+                    kind: ForceKind::Tractive,
+                    from: hub,
+                    vector_n: self.frame.vector(forward, left),
+                    ghost: true,
+                });
+            }
             if let Some((forward, left)) = wheel.force_n {
                 let vector_n = self.frame.vector(forward, left);
                 scene.marks.push(Mark::ForceArrow {

@@ -1,5 +1,7 @@
 //! Where things lie in the plan view: car, axles, friction circles.
 
+use super::angle::sin_cos;
+use super::grip::{Act, Grip, REACH};
 use super::number::within;
 use super::outline::{self};
 use super::palette::Role;
@@ -221,6 +223,28 @@ impl<'a> Plan<'a> {
             at: cg,
             radius: 6.0,
         });
+    }
+
+    /// A handle on the motors of each axle, or on the place for them.
+    pub(super) fn grips(&self, scene: &mut Scene) {
+        let Some(turns) = &self.view.motor_turns else {
+            return;
+        };
+        let wheelbase = within(self.view.wheelbase_m, 0.5, 20.0);
+        let (sin, cos) = sin_cos(self.frame.heading_rad);
+        // Half the box of two drive units side by side, upright on the page also when the car is not.
+        let (along, across) = (0.24 * self.frame.per_m, 0.54 * self.frame.per_m);
+        let half = at(
+            (along * cos.abs() + across * sin.abs()).max(REACH),
+            (along * sin.abs() + across * cos.abs()).max(REACH),
+        );
+        for (turn, x_m) in turns.iter().zip([wheelbase, 0.0]) {
+            scene.grips.push(Grip {
+                at: self.frame.place(x_m, 0.0),
+                half,
+                act: Act::Turn(turn.clone()),
+            });
+        }
     }
 
     pub(super) fn axle(

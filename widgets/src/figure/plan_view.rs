@@ -1,5 +1,6 @@
 //! The plan view: forces per wheel, friction circles and yaw, seen from above.
 
+use super::grip::Turn;
 use super::number::within;
 use super::outline::BodyKind;
 use super::plan_layout::Plan;
@@ -14,6 +15,8 @@ pub struct PlanWheel {
     pub friction_n: Option<f64>,
     /// Force of the ground on the wheel.
     pub force_n: Option<(f64, f64)>,
+    /// The same in the pinned state, drawn as an outline.
+    pub ghost_n: Option<(f64, f64)>,
     /// Velocity at which the contact patch slides over the ground.
     pub sliding_m_s: Option<(f64, f64)>,
     /// Label beside the wheel; empty for none.
@@ -95,6 +98,8 @@ pub struct PlanView {
     pub notes: Vec<ValueLabel>,
     /// The caution, where the physics can hurt someone.
     pub caution: Option<Caution>,
+    /// Choices of motors on the front and on the rear axle.
+    pub motor_turns: Option<[Turn; 2]>,
 }
 
 /// Lays out the plan view.
@@ -121,6 +126,7 @@ pub fn plan_view(view: &PlanView) -> Scene {
     let mut plan = Plan::new(view, width, narrow, top);
     plan.circles(&mut scene);
     plan.car(&mut scene);
+    plan.grips(&mut scene);
     plan.forces(&mut scene);
     plan.labels(&mut scene);
     let bottom = plan.bounds.y1;
@@ -154,6 +160,7 @@ mod tests {
             steer_rad: 0.2,
             friction_n: Some(friction),
             force_n: Some(force_n),
+            ghost_n: None,
             sliding_m_s: Some((0.8, -0.6)),
             label: ValueLabel {
                 value: "3 349 N".into(),

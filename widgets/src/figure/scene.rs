@@ -3,6 +3,7 @@
 //! Places are in scene units, x to the right, y down. Drawing, theme,
 //! description and label placement all work on these things and not on shapes.
 
+use super::grip::Grip;
 use super::text_metrics::{GAP, LEADING, TEXT, TITLE, text_width, wrap};
 
 pub use super::force::{ForceKind, ForceScale, ScaleBar};
@@ -60,6 +61,8 @@ pub struct Scene {
     pub newtons_per_unit: f64,
     /// The things, back to front.
     pub marks: Vec<Mark>,
+    /// What a reader can take hold of. Never written into a file.
+    pub grips: Vec<Grip>,
 }
 
 impl Scene {

@@ -1,5 +1,6 @@
 //! The forces of the side view and their labels.
 
+use super::grip::{Grip, REACH, Slide, tip_clear_of};
 use super::number::within;
 use super::palette::Role;
 use super::place::{Candidate, Rect, spot};
@@ -49,6 +50,32 @@ impl Side<'_> {
             at: cg,
             radius: if self.narrow { 7.0 } else { 9.0 },
         });
+        self.grips(scene, cg);
+    }
+
+    /// Handles on the CG and on the tip of the inertial force.
+    fn grips(&self, scene: &mut Scene, cg: Point) {
+        let view = self.view;
+        let slide = |path, per_si| Slide { path, per_si };
+        if let Some([behind, height]) = view.cg_inputs {
+            let per_m = self.frame.per_m;
+            let slides = vec![
+                slide(behind, self.frame.vector(-per_m, 0.0)),
+                slide(height, self.frame.vector(0.0, per_m)),
+            ];
+            scene.grips.push(Grip::slide(cg, slides));
+        }
+        if let Some((path, newtons)) = view.inertia_input {
+            let inertia_n = clean(view.inertia_n);
+            let arrow = self.frame.vector(-view.scale.units(inertia_n), 0.0);
+            let way = if inertia_n < 0.0 { 1.0 } else { -1.0 };
+            let tip = tip_clear_of(cg, cg.plus(arrow.x, arrow.y), self.frame.vector(way, 0.0));
+            let tip = at(within(tip.x, REACH, self.width - REACH), tip.y);
+            let per_si = self.frame.vector(-view.scale.units(newtons), 0.0);
+            scene
+                .grips
+                .push(Grip::slide(tip, vec![slide(path, per_si)]));
+        }
     }
 
     /// Draws a load from below up to the contact patch, gives its tail.

@@ -93,6 +93,10 @@ pub struct SideView {
     pub cg_height_label: String,
     /// The caution, where the physics can hurt someone.
     pub caution: Option<Caution>,
+    /// Inputs that follow the CG: its distance behind the front axle, its height.
+    pub cg_inputs: Option<[&'static str; 2]>,
+    /// Input that follows the inertial force, and the newtons for one SI unit of it.
+    pub inertia_input: Option<(&'static str, f64)>,
 }
 
 /// Lays out the side view.

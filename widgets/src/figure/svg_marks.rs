@@ -157,6 +157,12 @@ impl Writer {
                 }
                 self.put("/>\n");
             }
+            Mark::PinnedRing { at: p } => {
+                self.circle(*p, 4.5);
+                self.fill(Role::Paper);
+                self.ink(Role::Ink, 1.6);
+                self.put("/>\n");
+            }
             Mark::Reference { from, to } => self.line(*from, *to, Role::Ink, 1.2, "5 3"),
             Mark::Label(label) => self.label(label),
             Mark::CautionBox {
