@@ -185,11 +185,13 @@ impl Problem {
             Self::NotAQuantity { reason, .. } => {
                 let why = match reason {
                     UnitError::NotANumber => words::get(lang, "problem.not_a_number").into(),
-                    UnitError::TwoReadings {
-                        typed,
-                        grouped,
-                        split,
-                    } => words::fill(lang, "problem.two_readings", &[typed, grouped, split]),
+                    UnitError::TwoReadings(typed) => {
+                        let grouped = typed.replace(['.', ','], "");
+                        let mut mark = [0; 4];
+                        let mark = lang.decimal_mark().encode_utf8(&mut mark);
+                        let split = typed.replace(['.', ','], mark);
+                        words::fill(lang, "problem.two_readings", &[typed, &grouped, &split])
+                    }
                     UnitError::UnknownUnit(unit) => {
                         words::fill(lang, "problem.unknown_unit", &[unit])
                     }
@@ -298,5 +300,27 @@ mod tests {
             assert!(sentence.contains(part), "{sentence}");
         }
         assert!(!sentence.contains('\n'));
+    }
+
+    #[test]
+    fn a_number_with_two_readings_is_told_with_both() {
+        for (lang, typed, grouped, split) in [
+            (Lang::English, "1,850", "1850", "1.850"),
+            (Lang::German, "-1.850", "-1850", "-1,850"),
+        ] {
+            let mut scenario = crate::Scenario::default();
+            let text = format!("{typed} kg");
+            let problem = scenario.set_typed("vehicle.mass", &text, lang);
+            let problem = problem.unwrap_err();
+            assert_eq!((problem.field(), problem.value()), ("vehicle.mass", &*text));
+            let sentence = problem.sentence(lang);
+            for part in [typed, grouped, split] {
+                assert!(
+                    sentence.contains(&format!(" {part} "))
+                        || sentence.contains(&format!("{part};")),
+                    "{sentence}"
+                );
+            }
+        }
     }
 }

@@ -129,15 +129,8 @@ const UNITS: &[Unit] = &[
 pub enum UnitError {
     /// The text does not begin with a finite number.
     NotANumber,
-    /// The number has a mark that parts thousands for one reader and decimals for another.
-    TwoReadings {
-        /// The number as typed: "1,850".
-        typed: String,
-        /// The number if the mark parts thousands: "1850".
-        grouped: String,
-        /// The number if the mark parts the decimals, as the reader's language writes it: "1.850".
-        split: String,
-    },
+    /// The number has a mark that parts thousands for one reader and decimals for another: "1,850".
+    TwoReadings(String),
     /// The number is followed by a unit that is not known at all.
     UnknownUnit(String),
     /// The unit is known but measures something else.

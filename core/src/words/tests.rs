@@ -9,6 +9,7 @@ const SAME: &[(&str, &str)] = &[
     ("de es", "figure.traction.bars_row"), // only values put in
     ("de es", "ui.as_"),                   // names of file formats
     ("de es", "vehicle.name."),            // proper names
+    ("es", "ui.motors.one"),               // the same word
     ("es", "ui.no"),
 ];
 

@@ -3,6 +3,7 @@
 use crate::access::no_violation;
 use crate::session::{Window, needed};
 use crate::sliders::{agrees_with_program, program_answer};
+use axlewright_core::words::Lang;
 use serde_json::{Value, json};
 use thirtyfour::Key;
 
@@ -161,7 +162,7 @@ async fn the_centre_of_gravity_follows_the_mouse() {
     let shown = within(&window, TAG, "return [element.scenario, told.at(-1)];").await;
     assert_eq!(shown[0], shown[1], "the page was told");
     let load = window.answer(TAG).await["front_axle_load"].as_f64();
-    let said = axlewright_core::format::significant(load.expect("a load"), 4);
+    let said = axlewright_core::format::significant(load.expect("a load"), 4, Lang::English);
     let readouts = window.inside(TAG, ".readouts").await.text().await;
     assert!(readouts.expect("text").contains(&said), "{said}");
     clean_up(window).await;
@@ -405,7 +406,10 @@ const TOLD: &str = "return root.querySelector('.read').textContent;";
 fn said_of(answer: &Value) -> String {
     let load = |name: &str| {
         let value = answer[name].as_f64().expect("a load");
-        axlewright_core::format::with_unit(axlewright_core::format::fixed(value, 0), "N")
+        axlewright_core::format::with_unit(
+            axlewright_core::format::fixed(value, 0, Lang::English),
+            "N",
+        )
     };
     let (front, rear) = (load("front_axle_load"), load("rear_axle_load"));
     format!("front axle {front}, rear axle {rear}")

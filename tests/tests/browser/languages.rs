@@ -6,7 +6,6 @@ use axlewright_core::format::significant;
 use axlewright_core::words::{self, Lang};
 use serde_json::json;
 use thirtyfour::Key;
-use thirtyfour::prelude::*;
 
 const TAG: &str = "axle-load-transfer";
 const ELEMENTS: [&str; 3] = ["axle-load-transfer", "axle-traction", "axle-turn-in-place"];
