@@ -62,7 +62,11 @@ fn shown_numbers(answer: &Value) -> Vec<String> {
                 } else {
                     number
                 };
-                let text = axlewright_core::format::significant(number, digits);
+                let text = axlewright_core::format::significant(
+                    number,
+                    digits,
+                    axlewright_core::words::Lang::English,
+                );
                 all.push(text.replace('\u{2009}', " "));
             }
         }
@@ -125,15 +129,15 @@ async fn a_prediction_by_keyboard_alone() {
     keys.perform().await.expect("a key");
     let focus = of(&window, "number", "return root.activeElement?.id;").await;
     assert_eq!(focus, "prediction");
-    let type_keys = async |text: &str| {
+    let type_keys = async |text: thirtyfour::TypingData| {
         let chain = window.driver.action_chain();
         chain.send_keys(text).perform().await.expect("typing");
     };
 
     // A hint, which keeps what was typed; a wrong unit, refused in place.
-    type_keys("11").await;
-    type_keys(&(Key::Tab + Key::Tab)).await;
-    type_keys(&(Key::Enter + "")).await;
+    type_keys("11".into()).await;
+    type_keys(Key::Tab + Key::Tab).await;
+    type_keys(Key::Enter + "").await;
     let hint = of(
         &window,
         "number",
@@ -174,7 +178,7 @@ async fn a_prediction_by_keyboard_alone() {
     let scenario = of(&window, "number", "return e.scenario;").await;
     let answer = program("load_transfer", &scenario);
     let right = answer["rear_axle_load"].as_f64().expect("a load");
-    type_keys(&(Key::Control + "a")).await;
+    type_keys(Key::Control + "a").await;
     let again = inside(&window, "number", "#prediction").await;
     again
         .send_keys(Key::Control + "a" + Key::Null + "12.5 kN" + Key::Enter)

@@ -30,10 +30,18 @@ const STATES: &[(&str, &str)] = &[
         "root.querySelector('details.readout').open = true;",
     ),
     ("data", "root.querySelector('.data').open = true;"),
+    (
+        "question",
+        "e.setAttribute('question', 'any 7'); await new Promise(r => setTimeout(r, 50));\
+         root.querySelector('.hint')?.click();",
+    ),
 ];
 
+/// Media features: name and value.
+type Features = &'static [(&'static str, &'static str)];
+
 /// A way of showing: its name, the width, the media features, the size of the text in per cent.
-const WAYS: &[(&str, u32, &[(&str, &str)], u32)] = &[
+const WAYS: &[(&str, u32, Features, u32)] = &[
     ("light", 1280, &[("prefers-color-scheme", "light")], 100),
     ("dark", 1280, &[("prefers-color-scheme", "dark")], 100),
     ("forced colours", 1024, &[("forced-colors", "active")], 100),

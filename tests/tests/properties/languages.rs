@@ -12,8 +12,11 @@ use axlewright_widgets::visual::{Drawing, Look, VISUALS, View, Visual};
 
 const WIDTHS: [f64; 3] = [340.0, 640.0, 1000.0];
 
+/// What a state sets: path and text.
+type Settings = &'static [(&'static str, &'static str)];
+
 /// States whose figures say different things, topic by topic.
-const STATES: &[(&str, &[&[(&str, &str)]])] = &[
+const STATES: &[(&str, &[Settings])] = &[
     (
         "load_transfer",
         &[
