@@ -9,6 +9,7 @@ use axlewright_core::{Scenario, topic};
 use axlewright_tests::run;
 use serde_json::{Value, json};
 use thirtyfour::Key;
+use thirtyfour::TypingData;
 use thirtyfour::prelude::*;
 
 /// Everything that an element tells: text, attributes (labels, descriptions, values), form values.
@@ -120,20 +121,22 @@ async fn a_prediction_by_keyboard_alone() {
     let window = Window::open().await;
     open(&window).await;
     // By keyboard to the field: from the top of the page, Tab by Tab.
-    let mut keys = window.driver.action_chain();
-    keys = keys.send_keys(Key::Tab + "");
-    keys.perform().await.expect("a key");
+    let keys = window.driver.action_chain();
+    keys.send_keys(Key::Tab + "")
+        .perform()
+        .await
+        .expect("a key");
     let focus = of(&window, "number", "return root.activeElement?.id;").await;
     assert_eq!(focus, "prediction");
-    let type_keys = async |text: &str| {
+    let type_keys = async |text: TypingData| {
         let chain = window.driver.action_chain();
         chain.send_keys(text).perform().await.expect("typing");
     };
 
     // A hint, which keeps what was typed; a wrong unit, refused in place.
-    type_keys("11").await;
-    type_keys(&(Key::Tab + Key::Tab)).await;
-    type_keys(&(Key::Enter + "")).await;
+    type_keys("11".into()).await;
+    type_keys(Key::Tab + Key::Tab).await;
+    type_keys(Key::Enter + "").await;
     let hint = of(
         &window,
         "number",
@@ -174,7 +177,6 @@ async fn a_prediction_by_keyboard_alone() {
     let scenario = of(&window, "number", "return e.scenario;").await;
     let answer = program("load_transfer", &scenario);
     let right = answer["rear_axle_load"].as_f64().expect("a load");
-    type_keys(&(Key::Control + "a")).await;
     let again = inside(&window, "number", "#prediction").await;
     again
         .send_keys(Key::Control + "a" + Key::Null + "12.5 kN" + Key::Enter)
