@@ -25,7 +25,7 @@ async fn open(window: &Window) {
          addEventListener('axle-score', e => scores.push([e.target.id, JSON.parse(JSON.stringify(e.detail))]));\
          addEventListener('axle-answer', e => answers.push(e.target.id));\
          addEventListener('axle-problem', e => problems.push(e.detail.message));\
-         for (const e of document.querySelectorAll('main > *')) if (!await e.updateComplete) return e.id;\
+         for (const e of document.querySelectorAll('main > [question]')) if (!await e.updateComplete) return e.id;\
          return 'ready';";
     assert_eq!(window.run(script).await, "ready");
 }
