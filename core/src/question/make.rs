@@ -1,7 +1,7 @@
 //! Makes a question's numbers from a seed and a scenario, and finds the right answer.
 
 use super::draw::Draw;
-use super::{Choice, Kind, Question, Vary};
+use super::{Kind, Question, Vary};
 use crate::error::{Allowed, Problem};
 use crate::input;
 use crate::scenario::Scenario;
@@ -73,9 +73,6 @@ pub struct Change {
 /// each other, or where a vehicle of unusual proportions has no answer.
 const TRIES: u32 = 60;
 
-/// Share by which outputs must differ for one of them to be called larger.
-const APART: f64 = 0.02;
-
 impl Question {
     /// Makes a question of a topic: draws its numbers, solves it, and collects what the reader must
     /// be told.
@@ -99,7 +96,6 @@ impl Question {
         for _ in 0..TRIES {
             made = attempt(topic, question, Some(&mut draw), &base);
             match &mut made {
-                // By chance the answer may be a number that the reader is told.
                 Ok(asked) if asked.tells_the_answer() => made = Err(unclear(question)),
                 Ok(asked) => {
                     asked.seed = Some(seed);
@@ -122,7 +118,7 @@ impl Asked {
     }
 }
 
-fn unclear(question: &Question) -> Problem {
+pub(super) fn unclear(question: &Question) -> Problem {
     Problem::NoAnswer {
         field: "question",
         value: question.id.into(),
@@ -192,18 +188,22 @@ fn put(scenario: &mut Scenario, vary: &Vary, draw: Option<&mut Draw>) -> Result<
 
 impl Asked {
     /// A path with the shown layout in the place of its `*`.
-    fn path(&self, output: &str) -> String {
+    pub(super) fn path(&self, output: &str) -> String {
         output.replace('*', self.scenario.layout().name())
     }
 
-    fn reading<'a>(&self, readings: &'a [Reading], output: &str) -> Result<&'a Reading, Problem> {
+    pub(super) fn reading<'a>(
+        &self,
+        readings: &'a [Reading],
+        output: &str,
+    ) -> Result<&'a Reading, Problem> {
         let path = self.path(output);
         let found = readings.iter().find(|reading| reading.path == path);
         found.ok_or_else(|| unclear(self.question))
     }
 
     /// The number of an output in a solved scenario.
-    fn amount(&self, readings: &[Reading], output: &str) -> Result<Amount, Problem> {
+    pub(super) fn amount(&self, readings: &[Reading], output: &str) -> Result<Amount, Problem> {
         let reading = self.reading(readings, output)?;
         let described = &self.topic.outputs[reading.output];
         match (&reading.value, described.kind) {
@@ -214,18 +214,6 @@ impl Asked {
             }),
             _ => Err(unclear(self.question)),
         }
-    }
-
-    fn tells_the_answer(&self) -> bool {
-        let Right::Number(right) = self.right else {
-            return false;
-        };
-        let same = |path: &&str| {
-            let told = self.scenario.number(path).unwrap_or(0.0);
-            dimension_of(path) == right.dimension
-                && (told - right.value).abs() < 0.005 * right.value.abs()
-        };
-        self.given.iter().any(same)
     }
 
     fn number(&mut self, output: &'static str) -> Result<(), Problem> {
@@ -300,168 +288,9 @@ impl Asked {
         let readings = self.topic.solve(&scenario)?;
         self.amount(&readings, output)
     }
-
-    fn choose(&mut self, choice: &'static Choice, draw: Option<&mut Draw>) -> Result<(), Problem> {
-        let mut choices = Vec::new();
-        let mut right = None;
-        self.solved = self.scenario.clone();
-        match choice {
-            Choice::Larger(outputs) => {
-                let readings = self.topic.solve(&self.scenario)?;
-                let mut values = Vec::new();
-                for (output, word, key) in *outputs {
-                    values.push(self.amount(&readings, output)?.value);
-                    choices.push((*word, (*key).into()));
-                    self.shown.push(self.path(output));
-                }
-                let most = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-                let near = |value: &&f64| most - **value <= APART * most.abs();
-                if values.iter().filter(near).count() == 1 {
-                    right = values.iter().position(|value| near(&value));
-                }
-            }
-            Choice::Word {
-                output,
-                words,
-                apart,
-            } => {
-                let readings = self.topic.solve(&self.scenario)?;
-                for (one, other) in *apart {
-                    let pair = (self.amount(&readings, one), self.amount(&readings, other));
-                    if let (Ok(one_amount), Ok(other_amount)) = pair {
-                        let (a, b) = (one_amount.value, other_amount.value);
-                        if (a - b).abs() <= APART * a.abs().max(b.abs()) {
-                            return Err(unclear(self.question));
-                        }
-                        self.shown.extend([self.path(one), self.path(other)]);
-                    }
-                }
-                if let ReadingValue::Word(found) = self.reading(&readings, output)?.value {
-                    right = words.iter().position(|word| *word == found);
-                }
-                for word in *words {
-                    choices.push((*word, ["reason.", word].concat()));
-                }
-            }
-            Choice::Change(changes) => {
-                let at = draw.map_or(0, |draw| draw.below(changes.len()));
-                if let Some((vary, output)) = changes.get(at) {
-                    right = self.changed(vary, output)?;
-                }
-                for (word, key) in [
-                    ("more", "question.more"),
-                    ("same", "question.same"),
-                    ("less", "question.less"),
-                ] {
-                    choices.push((word, key.into()));
-                }
-            }
-        }
-        let right = right.ok_or_else(|| unclear(self.question))?;
-        self.right = Right::Choice { choices, right };
-        Ok(())
-    }
-
-    /// Makes a change; position of what comes of it among more, the same, less. None where there is
-    /// nothing to change, or where the output hardly moves.
-    fn changed(&mut self, vary: &Vary, output: &'static str) -> Result<Option<usize>, Problem> {
-        let now = self.scenario.number(vary.path);
-        let Some(text) = vary.text(None, now) else {
-            return Ok(None);
-        };
-        if vary.path.starts_with("surface.friction") {
-            self.solved.unset("surface.kind");
-        }
-        self.solved.set(vary.path, &text)?;
-        let before = self.amount(&self.topic.solve(&self.scenario)?, output)?;
-        let after = self.amount(&self.topic.solve(&self.solved)?, output)?;
-        let share = (after.value - before.value) / before.value.abs();
-        self.shown = vec![self.path(output)];
-        self.change = Some(Change {
-            input: vary.path,
-            before,
-            after,
-        });
-        Ok(if share.abs() <= 1e-9 {
-            Some(1)
-        } else if share >= 0.5 * APART {
-            Some(0)
-        } else if share <= -0.5 * APART {
-            Some(2)
-        } else {
-            None
-        })
-    }
-
-    /// The inputs to tell: those of the table, and every other one that moves the answer.
-    fn what_is_given(&self) -> Result<Vec<&'static str>, Problem> {
-        let sought = match self.question.kind {
-            Kind::Find { input, .. } => input,
-            _ => "",
-        };
-        let changed = self.change.as_ref().map_or("", |change| change.input);
-        let untold = |path: &str| {
-            path == sought
-                || path == changed
-                || self.question.hides.contains(&path)
-                || self.question.parts.contains(&path)
-        };
-        // What the table tells is put in as if it were given, so that what it was taken from (a
-        // tyre's friction, say) does not count any more.
-        let mut explicit = self.solved.clone();
-        for path in self.question.told {
-            if let Some(value) = explicit.number(path)
-                && explicit.given_number(path).is_none()
-            {
-                explicit.set_number(path, value)?;
-            }
-        }
-        let numbers = |scenario: &Scenario| -> Option<Vec<f64>> {
-            let readings = self.topic.solve(scenario).ok()?;
-            let value = |path: &String| crate::topic::number_of(&readings, path);
-            Some(self.shown.iter().filter_map(value).collect())
-        };
-        let before = numbers(&explicit);
-        let moves = |path: &str| {
-            let Some(value) = explicit.number(path).filter(|value| *value != 0.0) else {
-                return false;
-            };
-            let mut nudged = explicit.clone();
-            // A value at an end of its range can be nudged only the other way.
-            let set = nudged.set_number(path, 1.001 * value);
-            if set
-                .or_else(|_| nudged.set_number(path, 0.999 * value))
-                .is_err()
-            {
-                return false;
-            }
-            match (&before, numbers(&nudged)) {
-                (Some(before), Some(after)) if before.len() == after.len() => before
-                    .iter()
-                    .zip(&after)
-                    .any(|(a, b)| (a - b).abs() > 1e-8 * a.abs().max(b.abs())),
-                _ => true,
-            }
-        };
-        let is_told = |path: &&'static str| {
-            let known = self.solved.number(path).is_some();
-            let chosen = self.scenario.text(path).is_some() && !NEVER_TOLD.contains(path);
-            !untold(path) && (chosen || known && (self.question.told.contains(path) || moves(path)))
-        };
-        Ok(self.topic.inputs.iter().copied().filter(is_told).collect())
-    }
 }
 
-/// Inputs that have no part in an answer, or that the statement names.
-const NEVER_TOLD: &[&str] = &[
-    "layouts",
-    "layout",
-    "vehicle.body",
-    "vehicle.tyre_width_front",
-    "vehicle.tyre_width_rear",
-];
-
-fn dimension_of(path: &str) -> Dimension {
+pub(super) fn dimension_of(path: &str) -> Dimension {
     match input::find(path).map(|input| &input.kind) {
         Some(input::Kind::Quantity { dimension, .. }) => *dimension,
         _ => Dimension::Ratio,

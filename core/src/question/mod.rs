@@ -19,7 +19,9 @@
 //! # Ok::<(), axlewright_core::Problem>(())
 //! ```
 
+mod choose;
 mod draw;
+mod given;
 mod judge;
 mod load_transfer;
 mod make;
@@ -30,7 +32,7 @@ mod turn_in_place;
 mod vary;
 
 pub use judge::{Said, Verdict};
-pub use make::{Asked, Right};
+pub use make::{Amount, Asked, Change, Right};
 pub use setting::{SEED_LIMIT, Setting};
 pub use vary::{Spread, Vary};
 

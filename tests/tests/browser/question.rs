@@ -9,6 +9,7 @@ use axlewright_core::{Scenario, topic};
 use axlewright_tests::run;
 use serde_json::{Value, json};
 use thirtyfour::Key;
+use thirtyfour::TypingData;
 use thirtyfour::prelude::*;
 
 /// Everything that an element tells: text, attributes (labels, descriptions, values), form values.
@@ -24,7 +25,7 @@ async fn open(window: &Window) {
          addEventListener('axle-score', e => scores.push([e.target.id, JSON.parse(JSON.stringify(e.detail))]));\
          addEventListener('axle-answer', e => answers.push(e.target.id));\
          addEventListener('axle-problem', e => problems.push(e.detail.message));\
-         for (const e of document.querySelectorAll('main > *')) if (!await e.updateComplete) return e.id;\
+         for (const e of document.querySelectorAll('main > [question]')) if (!await e.updateComplete) return e.id;\
          return 'ready';";
     assert_eq!(window.run(script).await, "ready");
 }
@@ -124,12 +125,14 @@ async fn a_prediction_by_keyboard_alone() {
     let window = Window::open().await;
     open(&window).await;
     // By keyboard to the field: from the top of the page, Tab by Tab.
-    let mut keys = window.driver.action_chain();
-    keys = keys.send_keys(Key::Tab + "");
-    keys.perform().await.expect("a key");
+    let keys = window.driver.action_chain();
+    keys.send_keys(Key::Tab + "")
+        .perform()
+        .await
+        .expect("a key");
     let focus = of(&window, "number", "return root.activeElement?.id;").await;
     assert_eq!(focus, "prediction");
-    let type_keys = async |text: thirtyfour::TypingData| {
+    let type_keys = async |text: TypingData| {
         let chain = window.driver.action_chain();
         chain.send_keys(text).perform().await.expect("typing");
     };
@@ -178,7 +181,6 @@ async fn a_prediction_by_keyboard_alone() {
     let scenario = of(&window, "number", "return e.scenario;").await;
     let answer = program("load_transfer", &scenario);
     let right = answer["rear_axle_load"].as_f64().expect("a load");
-    type_keys(Key::Control + "a").await;
     let again = inside(&window, "number", "#prediction").await;
     again
         .send_keys(Key::Control + "a" + Key::Null + "12.5 kN" + Key::Enter)
