@@ -1,8 +1,10 @@
 //! The web elements: a topic's controls, figure, chart and readouts, driven by the core.
 //!
 //! The class of each element is made by a small hand-written script (`widgets/js/`); this is the Rust
-//! side that it calls. Only [`element_table`] exists natively.
+//! side that it calls. Natively there are only the tables and the texts that are made from them.
 
+pub mod embed;
+pub mod interface;
 mod table;
 pub mod working_html;
 
@@ -21,4 +23,4 @@ mod readouts;
 #[cfg(target_arch = "wasm32")]
 mod state;
 
-pub use table::{COMMON_ATTRIBUTES, attributes, element_table};
+pub use table::{attributes, element_table};
