@@ -171,11 +171,13 @@ fn put(object: &mut Tree, path: &str, field: Tree) {
 /// leads to a value that the answer does not hold.
 fn step() -> Tree {
     let mut step = closed_object();
-    let texts = ["about", "layout", "gives", "equation", "latex", "source"];
-    for name in texts {
+    let always = ["about", "equation", "latex", "inputs", "result", "source"];
+    step.set("required", texts(&always));
+    for name in ["about", "layout", "gives", "equation", "latex", "source"] {
         step.set_path(&format!("properties.{name}.type"), Tree::text("string"));
     }
     let mut quantity = closed_object();
+    quantity.set("required", texts(&["symbol", "value", "unit"]));
     for (name, kind) in [("symbol", "string"), ("value", "number"), ("unit", "string")] {
         quantity.set_path(&format!("properties.{name}.type"), Tree::text(kind));
     }

@@ -4,6 +4,7 @@
 //! In the text, `{{ … }}` puts in what the core computes for that scenario; no result is typed.
 
 mod functions;
+mod interface;
 
 use crate::published::Check;
 use crate::scenario_file::{self, ScenarioError};

@@ -630,6 +630,12 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "site.disclaimer",
         "For teaching and early comparison. It replaces no licensed engineering practice; local law and the vehicle maker's instructions come first.",
     ),
+    ("site.interface_default", "Default"),
+    ("site.interface_help", "What it does"),
+    ("site.interface_kind", "Type"),
+    ("site.interface_name", "Name"),
+    ("site.interface_takes", "Takes"),
+    ("site.interface_topics", "Elements"),
     (
         "site.invented",
         "All vehicles shown here are invented; none stands for a real car.",
@@ -637,6 +643,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "site.licence",
         "Free to use under the MIT or the Apache 2.0 licence.",
+    ),
+    (
+        "site.no_script",
+        "This element needs script, which is switched off here.",
     ),
     ("site.pages", "Pages"),
     ("site.skip", "To the content"),

@@ -14,6 +14,7 @@
 )]
 
 mod every_topic;
+mod links;
 mod load_transfer;
 mod scenarios;
 mod text;

@@ -153,7 +153,7 @@ pub const MEMBERS: &[Member] = &[
     },
     Member {
         name: "answer",
-        kind: MemberKind::ReadOnly("Answer | null"),
+        kind: MemberKind::ReadOnly("Worked<Answer> | null"),
         help: "The last good answer with its working, in SI units; null before the first.",
     },
     Member {
@@ -172,10 +172,10 @@ pub const MEMBERS: &[Member] = &[
     Member {
         name: "table",
         kind: MemberKind::Call(&[
-            "(kind?: \"csv\"): Promise<string>",
-            "(kind: \"json\"): Promise<Answer>",
+            "(kind?: \"csv\"): Promise<string | null>",
+            "(kind: \"json\"): Promise<Worked<Answer> | null>",
         ]),
-        help: "The numbers of the answer as CSV text, or as a plain object.",
+        help: "The numbers of the answer as CSV text, or as a plain object; null before the first answer.",
     },
 ];
 
@@ -313,7 +313,7 @@ pub const FUNCTIONS: &[Member] = &[
     },
     Member {
         name: "solve",
-        kind: MemberKind::Call(&["<T extends Topic>(topic: T, scenario: Scenarios[T]): Answers[T]"]),
+        kind: MemberKind::Call(&["<T extends Topic>(topic: T, scenario: Scenarios[T]): Worked<Answers[T]>"]),
         help: "The answer to a scenario with its working, in SI units. Throws an AxleError where the scenario is refused.",
     },
     Member {
