@@ -156,7 +156,10 @@ mod tests {
         let read = |query: &str| read_query(traction, query, &base);
         assert_eq!(
             read("view=side&from=mail&&onload=x()").unwrap(),
-            (base.clone(), vec!["view".into(), "from".into(), "onload".into()])
+            (
+                base.clone(),
+                vec!["view".into(), "from".into(), "onload".into()]
+            )
         );
         let problem = read("mass=heavy").unwrap_err();
         assert_eq!(problem.field(), "vehicle.mass");

@@ -178,7 +178,11 @@ fn step() -> Tree {
     }
     let mut quantity = closed_object();
     quantity.set("required", texts(&["symbol", "value", "unit"]));
-    for (name, kind) in [("symbol", "string"), ("value", "number"), ("unit", "string")] {
+    for (name, kind) in [
+        ("symbol", "string"),
+        ("value", "number"),
+        ("unit", "string"),
+    ] {
         quantity.set_path(&format!("properties.{name}.type"), Tree::text(kind));
     }
     step.set_path("properties.inputs.type", Tree::text("array"));

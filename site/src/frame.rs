@@ -25,7 +25,10 @@ pub fn frames(page: &str, script: &str, style: String) -> Vec<Asset> {
         let page = page
             .replace("AXLE_TITLE", title)
             .replace("AXLE_TAG", &topic.tag())
-            .replace("AXLE_NO_SCRIPT", words::get(Lang::English, "site.no_script"));
+            .replace(
+                "AXLE_NO_SCRIPT",
+                words::get(Lang::English, "site.no_script"),
+            );
         all.push(asset(&format!("{}.html", topic.slug()), page));
     }
     all

@@ -98,22 +98,45 @@ fn the_schemas_accept_real_scenarios_and_answers_and_refuse_wrong_ones() {
         ask(json!({ "scenario": scenario }), true);
         ask(json!({ "answer": whole, "scenario": scenario }), true);
         ask(json!({ "answer": brief }), true);
-        ask(json!({ "scenario": { "layouts": "F1 R1" } }), topic.inputs.contains(&"layouts"));
-        ask(json!({ "scenario": { "vehicle": { "mass": 1850 } } }), topic.inputs.contains(&"vehicle.mass"));
+        ask(
+            json!({ "scenario": { "layouts": "F1 R1" } }),
+            topic.inputs.contains(&"layouts"),
+        );
+        ask(
+            json!({ "scenario": { "vehicle": { "mass": 1850 } } }),
+            topic.inputs.contains(&"vehicle.mass"),
+        );
         // A wrong field, a wrong word, a wrong kind, a number out of range.
-        ask(json!({ "scenario": { "vehicle": { "weight": "1 t" } } }), false);
-        ask(json!({ "scenario": { "vehicle": { "base": "lorry" } } }), false);
-        ask(json!({ "scenario": { "vehicle": { "wheelbase": true } } }), false);
-        ask(json!({ "scenario": { "vehicle": { "wheelbase": -1 } } }), false);
+        ask(
+            json!({ "scenario": { "vehicle": { "weight": "1 t" } } }),
+            false,
+        );
+        ask(
+            json!({ "scenario": { "vehicle": { "base": "lorry" } } }),
+            false,
+        );
+        ask(
+            json!({ "scenario": { "vehicle": { "wheelbase": true } } }),
+            false,
+        );
+        ask(
+            json!({ "scenario": { "vehicle": { "wheelbase": -1 } } }),
+            false,
+        );
         let change = |field: &str, value: Value| {
             let mut answer = whole.clone();
-            *answer.pointer_mut(field).unwrap_or_else(|| panic!("no {field}")) = value;
+            *answer
+                .pointer_mut(field)
+                .unwrap_or_else(|| panic!("no {field}")) = value;
             json!({ "answer": answer })
         };
         ask(change("/topic", json!("flight")), false);
         ask(change("/working/0/result/value", json!("much")), false);
         ask(change("/working/0/inputs", json!({})), false);
-        ask(change("/scenario", json!({ "vehicle": { "base": "lorry" } })), false);
+        ask(
+            change("/scenario", json!({ "vehicle": { "base": "lorry" } })),
+            false,
+        );
         for output in topic.outputs {
             let wild = output.name.replace('*', "F2R2").replace('.', "/");
             if whole.pointer(&format!("/{wild}")).is_some() {

@@ -55,7 +55,10 @@ fn no_name_of_a_parameter_is_ever_taken_away_and_every_new_one_is_listed() {
     let named = |key: &str| -> Vec<String> {
         let listed = names.get(key).and_then(toml::Value::as_array);
         let listed = listed.unwrap_or_else(|| panic!("no names of {key}"));
-        listed.iter().map(|n| n.as_str().unwrap().to_owned()).collect()
+        listed
+            .iter()
+            .map(|n| n.as_str().unwrap().to_owned())
+            .collect()
     };
     let every = named("every");
     let known: Vec<&str> = ATTRIBUTES.iter().map(|a| a.name).collect();

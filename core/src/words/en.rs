@@ -634,8 +634,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("site.interface_help", "What it does"),
     ("site.interface_kind", "Type"),
     ("site.interface_name", "Name"),
+    ("site.interface_schema", "JSON Schema"),
     ("site.interface_takes", "Takes"),
-    ("site.interface_topics", "Elements"),
+    ("site.interface_topic", "Topic"),
+    ("site.interface_topics", "Topics"),
     (
         "site.invented",
         "All vehicles shown here are invented; none stands for a real car.",

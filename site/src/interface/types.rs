@@ -98,7 +98,12 @@ fn shared() -> String {
     for (name, fields) in DETAILS {
         out += &format!("export interface {name} {{\n");
         for field in *fields {
-            out += &format!("{}  {}: {};\n", doc(field.help, "  "), field.name, field.kind);
+            out += &format!(
+                "{}  {}: {};\n",
+                doc(field.help, "  "),
+                field.name,
+                field.kind
+            );
         }
         out += "}\n\n";
     }
@@ -166,7 +171,10 @@ fn of_topic(topic: &Topic) -> String {
     let schema = schema::of_topic(topic);
     let name = pascal(topic.name);
     let mut out = String::new();
-    for (part, path) in [("Scenario", "properties.scenario"), ("Answer", "properties.answer")] {
+    for (part, path) in [
+        ("Scenario", "properties.scenario"),
+        ("Answer", "properties.answer"),
+    ] {
         let printed = place(&schema, path).map_or("{}".into(), |tree| shape(tree, "", &name));
         out += &format!("export interface {name}{part} {printed}\n\n");
     }
@@ -205,13 +213,19 @@ fn maps() -> String {
 
 fn export(member: &Member) -> String {
     let (name, help) = (member.name, doc(member.help, ""));
-    let before = if name == "init" { "export default" } else { "export" };
+    let before = if name == "init" {
+        "export default"
+    } else {
+        "export"
+    };
     match member.kind {
         MemberKind::ReadOnly(kind) | MemberKind::Value(kind, _) => {
             format!("{help}export const {name}: {kind};\n\n")
         }
         MemberKind::Call(ways) => {
-            let ways = ways.iter().map(|way| format!("{before} function {name}{way};\n"));
+            let ways = ways
+                .iter()
+                .map(|way| format!("{before} function {name}{way};\n"));
             help + &ways.collect::<String>() + "\n"
         }
     }
@@ -219,7 +233,9 @@ fn export(member: &Member) -> String {
 
 /// The tags with their attributes, for JSX.
 fn markup() -> String {
-    let mut out = String::from("/** Attributes of every element, as JSX writes them. */\nexport interface AxleAttributes extends AxleMarkup {\n");
+    let mut out = String::from(
+        "/** Attributes of every element, as JSX writes them. */\nexport interface AxleAttributes extends AxleMarkup {\n",
+    );
     for attribute in ATTRIBUTES {
         let kind = takes(&attribute.takes);
         out += &format!("  \"{}\"?: {kind};\n", attribute.name);
@@ -238,7 +254,11 @@ fn markup() -> String {
 fn globals() -> String {
     let mut out = String::from("declare global {\n  interface HTMLElementTagNameMap {\n");
     for topic in TOPICS {
-        out += &format!("    \"{}\": Axle{}Element;\n", topic.tag(), pascal(topic.name));
+        out += &format!(
+            "    \"{}\": Axle{}Element;\n",
+            topic.tag(),
+            pascal(topic.name)
+        );
     }
     out += "  }\n  interface GlobalEventHandlersEventMap\n    extends AxleEventMap<Scenarios[TopicName], Answers[TopicName]> {}\n";
     out += "  /** What axlewright.classic.js gives to a page. */\n  var axlewright: {\n";
@@ -250,7 +270,8 @@ fn globals() -> String {
 
 /// A part of a schema; its path has dots.
 fn place<'a>(schema: &'a Tree, path: &str) -> Option<&'a Tree> {
-    path.split('.').try_fold(schema, |tree, name| tree.get(name))
+    path.split('.')
+        .try_fold(schema, |tree, name| tree.get(name))
 }
 
 fn text<'a>(schema: &'a Tree, name: &str) -> &'a str {
@@ -310,13 +331,20 @@ fn object(schema: &Tree, indent: &str, topic: &str) -> String {
     let mut out = String::from("{\n");
     if let Some(Tree::Map(fields)) = schema.get("properties") {
         for (name, field) in fields {
-            let mark = if required.contains(&name.as_str()) { "" } else { "?" };
+            let mark = if required.contains(&name.as_str()) {
+                ""
+            } else {
+                "?"
+            };
             let kind = if name == "working" {
                 "WorkingStep[]".into()
             } else {
                 shape(field, &deeper, topic)
             };
-            out += &format!("{}{deeper}{name}{mark}: {kind};\n", doc(&about(field), &deeper));
+            out += &format!(
+                "{}{deeper}{name}{mark}: {kind};\n",
+                doc(&about(field), &deeper)
+            );
         }
     }
     out + indent + "}"

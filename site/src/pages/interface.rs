@@ -3,7 +3,7 @@
 use super::functions::{LANG, escaped, wrong};
 use axlewright_core::format;
 use axlewright_core::input::{INPUTS, Input, Kind};
-use axlewright_core::topic::TOPICS;
+use axlewright_core::topic::{TOPICS, Topic};
 use axlewright_core::units::System;
 use axlewright_core::words;
 use axlewright_widgets::element::interface::{
@@ -11,10 +11,11 @@ use axlewright_widgets::element::interface::{
 };
 use minijinja::Error;
 
-/// A cell of a table: a text, or code.
+/// A cell of a table: a text, code, or a link to a file of the site.
 enum Cell {
     Text(String),
     Code(Vec<String>),
+    Link(String),
 }
 
 fn text(text: impl Into<String>) -> Cell {
@@ -31,6 +32,7 @@ fn code(text: impl Into<String>) -> Cell {
 /// When there is no such kind.
 pub(super) fn interface(what: &str) -> Result<String, Error> {
     Ok(match what {
+        "elements" => table(&["topic", "schema"], elements()),
         "attributes" => table(&["takes", "default", "help"], attributes()),
         "inputs" => table(&["takes", "default", "help", "topics"], inputs()),
         "members" => table(&["kind", "help"], members(MEMBERS)),
@@ -41,6 +43,16 @@ pub(super) fn interface(what: &str) -> Result<String, Error> {
         "styles" => table(&["default", "help"], styles()),
         other => return Err(wrong(format!("there is no table of {other}"))),
     })
+}
+
+fn elements() -> Vec<Vec<Cell>> {
+    let row = |topic: &&Topic| {
+        let title = words::get(LANG, &format!("topic.{}", topic.name));
+        let schema = format!("schema/{}.json", topic.slug());
+        let tag = format!("<{}>", topic.tag());
+        vec![code(tag), text(title), Cell::Link(schema)]
+    };
+    TOPICS.iter().map(row).collect()
 }
 
 fn attributes() -> Vec<Vec<Cell>> {
@@ -162,6 +174,7 @@ fn table(heads: &[&str], rows: Vec<Vec<Cell>>) -> String {
 fn written(cell: &Cell) -> String {
     match cell {
         Cell::Text(text) => escaped(text),
+        Cell::Link(path) => format!("<a href=\"{0}\">{0}</a>", escaped(path)),
         Cell::Code(all) => {
             let each = all.iter().map(|code| {
                 // A name stays whole; a type may go over several lines.

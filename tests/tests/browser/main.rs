@@ -7,7 +7,10 @@
 )]
 
 mod access;
+mod frame;
+mod interface;
 mod life;
+mod link;
 mod look;
 mod session;
 mod sliders;

@@ -1,10 +1,10 @@
 //! Code that puts an element with its present state into another page.
 
 use crate::figure::svg::push_escaped;
+use axlewright_core::Scenario;
 use axlewright_core::link::{link_query, push_parameter};
 use axlewright_core::topic::Topic;
 use axlewright_core::words::{self, Lang};
-use axlewright_core::Scenario;
 
 /// A way into another page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -89,7 +89,9 @@ fn frame(embed: &Embed) -> String {
     let mut code = String::from("<iframe");
     push_attribute(&mut code, "src", &address);
     push_attribute(&mut code, "title", title);
-    code.push_str(" sandbox=\"allow-scripts\" loading=\"lazy\" width=\"100%\" height=\"900\"></iframe>");
+    code.push_str(
+        " sandbox=\"allow-scripts\" loading=\"lazy\" width=\"100%\" height=\"900\"></iframe>",
+    );
     code
 }
 
@@ -130,7 +132,10 @@ mod tests {
         let script = "<script type=\"module\" src=\"https://example.org/a/axlewright.js\" integrity=\"sha384-abc\" crossorigin=\"anonymous\"></script>\n<axle-traction ";
         assert!(module.starts_with(script), "{module}");
         assert!(module.contains(" mass=\"4080 lb\" "), "{module}");
-        assert!(module.ends_with(" view=\"side\"></axle-traction>"), "{module}");
+        assert!(
+            module.ends_with(" view=\"side\"></axle-traction>"),
+            "{module}"
+        );
         let classic = code(EmbedKind::Classic, &[], "");
         let script = "<script src=\"https://example.org/a/axlewright.classic.js\" defer></script>\n<axle-traction ";
         assert!(classic.starts_with(script), "{classic}");

@@ -313,7 +313,9 @@ pub const FUNCTIONS: &[Member] = &[
     },
     Member {
         name: "solve",
-        kind: MemberKind::Call(&["<T extends Topic>(topic: T, scenario: Scenarios[T]): Worked<Answers[T]>"]),
+        kind: MemberKind::Call(&[
+            "<T extends Topic>(topic: T, scenario: Scenarios[T]): Worked<Answers[T]>",
+        ]),
         help: "The answer to a scenario with its working, in SI units. Throws an AxleError where the scenario is refused.",
     },
     Member {

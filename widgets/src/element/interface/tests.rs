@@ -58,7 +58,10 @@ fn every_attribute_is_read_and_none_is_read_in_secret() {
     let (_, body) = model.split_once("fn set_attribute(").unwrap();
     let (arms, _) = body.split_once("            _ => {").unwrap();
     let mut read = BTreeSet::new();
-    for line in arms.lines().filter(|line| line.starts_with("            \"")) {
+    for line in arms
+        .lines()
+        .filter(|line| line.starts_with("            \""))
+    {
         let (names, _) = line.split_once(" =>").expect("an arm of the match");
         read.extend(names.split('"').skip(1).step_by(2).map(str::to_owned));
     }
@@ -116,7 +119,9 @@ fn set_in(block: &str) -> Vec<(String, String)> {
 fn every_custom_property_has_the_value_that_is_told() {
     let styles = styles();
     let block = |head: &str| {
-        let (_, body) = styles.split_once(head).unwrap_or_else(|| panic!("no {head}"));
+        let (_, body) = styles
+            .split_once(head)
+            .unwrap_or_else(|| panic!("no {head}"));
         set_in(body)
     };
     let told = |value: fn(&Style) -> &'static str| -> Vec<(String, String)> {
@@ -157,7 +162,11 @@ fn every_text_is_a_sentence() {
         .chain(EVENTS.iter().map(|e| e.help))
         .chain(PARTS.iter().map(|p| p.help))
         .chain(STYLES.iter().map(|s| s.help))
-        .chain(DETAILS.iter().flat_map(|(_, fields)| fields.iter().map(|f| f.help)));
+        .chain(
+            DETAILS
+                .iter()
+                .flat_map(|(_, fields)| fields.iter().map(|f| f.help)),
+        );
     for help in helps {
         assert!(help.ends_with('.') && !help.contains("*/"), "{help}");
     }
