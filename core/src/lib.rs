@@ -22,6 +22,7 @@ mod error;
 pub mod format;
 pub mod input;
 pub mod layout;
+pub mod link;
 pub mod load_transfer;
 pub mod math;
 pub mod question;

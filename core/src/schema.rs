@@ -9,6 +9,9 @@ use crate::words::{self, Lang};
 
 const DIALECT: &str = "https://json-schema.org/draft/2020-12/schema";
 
+/// Where a topic's schema holds that of its scenario.
+const SCENARIO_PLACE: &str = "#/properties/scenario";
+
 /// Schema of a topic: the scenario that it reads and the answer that it gives.
 #[must_use]
 pub fn of_topic(topic: &Topic) -> Tree {
@@ -109,7 +112,8 @@ fn field(input: &Input) -> Tree {
         Kind::Layouts => {
             let mut item = Tree::map();
             item.set("enum", texts(Layout::NAMES));
-            field.set("type", Tree::text("array"));
+            // A text names them too, with spaces between, as an attribute does.
+            field.set("type", texts(&["array", "string"]));
             field.set("items", item);
         }
     }
@@ -117,11 +121,12 @@ fn field(input: &Input) -> Tree {
 }
 
 fn answer(topic: &Topic) -> Tree {
-    let mut root = Tree::map();
-    root.set("type", Tree::text("object"));
+    let mut root = closed_object();
+    root.set("required", texts(&["topic", "scenario"]));
+    root.set_path("properties.topic.const", Tree::text(topic.name));
     for (at, output) in topic.outputs.iter().enumerate() {
-        let mut field = Tree::map();
         let title = words::get(Lang::English, &topic.output_key(at));
+        let mut field = Tree::map();
         field.set("title", Tree::text(title));
         match output.kind {
             OutputKind::Quantity(dimension) => {
@@ -133,24 +138,59 @@ fn answer(topic: &Topic) -> Tree {
             OutputKind::Word => field.set("type", Tree::text("string")),
             OutputKind::Flag => field.set("type", Tree::text("boolean")),
         }
-        let mut path = String::new();
-        for part in output.name.split('.') {
-            let key = if part == "*" {
-                "additionalProperties"
-            } else {
-                part
-            };
-            if !path.is_empty() {
-                path.push('.');
-            }
-            if part != "*" {
-                path.push_str("properties.");
-            }
-            path.push_str(key);
-        }
-        root.set_path(&path, field);
+        put(&mut root, output.name, field);
     }
+    root.set_path("properties.scenario.$ref", Tree::text(SCENARIO_PLACE));
+    root.set_path("properties.working.type", Tree::text("array"));
+    root.set_path("properties.working.items", step());
     root
+}
+
+/// Puts a field at its path in an object; `*` stands for the name of any layout.
+fn put(object: &mut Tree, path: &str, field: Tree) {
+    let (head, rest) = path.split_once('.').unwrap_or((path, ""));
+    let place = if head == "*" {
+        object.set_path("propertyNames.enum", texts(Layout::NAMES));
+        "additionalProperties".into()
+    } else {
+        format!("properties.{head}")
+    };
+    if rest.is_empty() {
+        return object.set_path(&place, field);
+    }
+    let known = place
+        .split('.')
+        .try_fold(&*object, |part, name| part.get(name))
+        .filter(|part| matches!(part, Tree::Map(_)));
+    let mut inner = known.cloned().unwrap_or_else(closed_object);
+    put(&mut inner, rest, field);
+    object.set_path(&place, inner);
+}
+
+/// One step of a working. A step without `layout` is about the whole vehicle; one without `gives`
+/// leads to a value that the answer does not hold.
+fn step() -> Tree {
+    let mut step = closed_object();
+    let always = ["about", "equation", "latex", "inputs", "result", "source"];
+    step.set("required", texts(&always));
+    for name in ["about", "layout", "gives", "equation", "latex", "source"] {
+        step.set_path(&format!("properties.{name}.type"), Tree::text("string"));
+    }
+    let mut quantity = closed_object();
+    quantity.set("required", texts(&["symbol", "value", "unit"]));
+    for (name, kind) in [
+        ("symbol", "string"),
+        ("value", "number"),
+        ("unit", "string"),
+    ] {
+        quantity.set_path(&format!("properties.{name}.type"), Tree::text(kind));
+    }
+    step.set_path("properties.inputs.type", Tree::text("array"));
+    step.set_path("properties.inputs.items", quantity.clone());
+    step.set_path("properties.result", quantity);
+    let solved = "properties.solved_for_unknown.type";
+    step.set_path(solved, Tree::text("boolean"));
+    step
 }
 
 /// A scenario to start from, as commented TOML: every field of a topic, those of the example set.

@@ -3,6 +3,9 @@
 pub mod answer;
 pub mod elements;
 pub mod figure;
+pub mod frame;
+pub mod integrity;
+pub mod interface;
 pub mod output;
 pub mod pages;
 pub mod published;

@@ -4,6 +4,7 @@
 //! In the text, `{{ … }}` puts in what the core computes for that scenario; no result is typed.
 
 mod functions;
+mod interface;
 
 use crate::published::Check;
 use crate::scenario_file::{self, ScenarioError};
@@ -151,7 +152,7 @@ fn report_of(path: &Path, front: &FrontMatter) -> Result<Option<Report>, PageErr
     topic.report(&scenario).map(Some).map_err(refused)
 }
 
-/// Markdown to HTML; headings get an anchor of their own.
+/// Markdown to HTML; headings get an anchor of their own, and code can be scrolled by keyboard.
 fn html_of(markdown: &str) -> String {
     use pulldown_cmark::{CowStr, Event, Options, Parser, Tag, html};
     let options = Options::ENABLE_TABLES | Options::ENABLE_SMART_PUNCTUATION;
@@ -172,7 +173,8 @@ fn html_of(markdown: &str) -> String {
     }
     let mut out = String::new();
     html::push_html(&mut out, events.into_iter());
-    out
+    // What may scroll sideways must be reached by keyboard.
+    out.replace("<pre><code", "<pre tabindex=\"0\"><code")
 }
 
 /// The anchor of a heading: its words in lower case, joined by hyphens.

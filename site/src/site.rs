@@ -1,6 +1,9 @@
 //! Builds the whole site: elements, pages, figures, styles.
 
 use crate::elements::{BuildError, ElementsOptions, ElementsReport, build_elements};
+use crate::frame;
+use crate::integrity::{INTEGRITY, integrity};
+use crate::interface;
 use crate::output::write_whole;
 use crate::pages::{Asset, Page, PageError, page};
 use crate::published::{self, Check};
@@ -90,6 +93,13 @@ pub fn build(root: &Path, out: &Path, say: &mut dyn FnMut(&str)) -> Result<SiteR
         .map_err(|error| SiteError::Layout(error.to_string()))?;
     let options = ElementsOptions::new(root, table, env!("CARGO_PKG_VERSION"));
     let elements = build_elements(out, &options, say).map_err(SiteError::Elements)?;
+    let hashes = integrity(out).map_err(|error| SiteError::File(out.to_path_buf(), error))?;
+    write(out, INTEGRITY, hashes.as_bytes())?;
+    let documents = interface::documents(env!("CARGO_PKG_VERSION"))
+        .map_err(|error| SiteError::Layout(error.to_string()))?;
+    for Asset { path, content } in &documents {
+        write(out, path, content.as_bytes())?;
+    }
     let pages = build_pages(root, out)?;
     Ok(SiteReport {
         elements,
@@ -123,8 +133,15 @@ pub fn build_pages(root: &Path, out: &Path) -> Result<usize, SiteError> {
     let tags = tags.join(", ");
     let style = read(&theme.join("style.css"))?.replace("AXLE_TAGS", &tags);
     write(out, "style.css", style.as_bytes())?;
+    let query = read(&theme.join("query.js"))?;
     let script = read(&theme.join("page.js"))?.replace("ELEMENTS", &format!("\"{tags}\""));
-    write(out, "page.js", script.as_bytes())?;
+    write(out, "page.js", (query.clone() + &script).as_bytes())?;
+    let frame = read(&theme.join("frame.html"))?;
+    let script = query + &read(&theme.join("frame.js"))?;
+    let style = read(&theme.join("frame.css"))?;
+    for Asset { path, content } in frame::frames(&frame, &script, style) {
+        write(out, &path, content.as_bytes())?;
+    }
     write(out, "icon.svg", read(&theme.join("icon.svg"))?.as_bytes())?;
     Ok(pages.len())
 }

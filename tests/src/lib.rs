@@ -8,11 +8,13 @@
 
 mod compare;
 mod draw;
+mod node;
 mod program;
 mod python;
 
 pub use compare::{Comparison, assert_close, assert_equal_relative, scenario, show};
 pub use draw::Draw;
+pub use node::node;
 pub use program::{Run, program, run, run_in};
 pub use python::python;
 

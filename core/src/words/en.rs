@@ -825,6 +825,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "site.disclaimer",
         "For teaching and early comparison. It replaces no licensed engineering practice; local law and the vehicle maker's instructions come first.",
     ),
+    ("site.interface_default", "Default"),
+    ("site.interface_help", "What it does"),
+    ("site.interface_kind", "Type"),
+    ("site.interface_name", "Name"),
+    ("site.interface_schema", "JSON Schema"),
+    ("site.interface_takes", "Takes"),
+    ("site.interface_topic", "Topic"),
+    ("site.interface_topics", "Topics"),
     (
         "site.invented",
         "All vehicles shown here are invented; none stands for a real car.",
@@ -832,6 +840,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "site.licence",
         "Free to use under the MIT or the Apache 2.0 licence.",
+    ),
+    (
+        "site.no_script",
+        "This element needs script, which is switched off here.",
     ),
     ("site.pages", "Pages"),
     ("site.skip", "To the content"),

@@ -1,5 +1,6 @@
 //! The functions that a page's text may use.
 
+use super::interface::interface;
 use super::{Asset, Context};
 use crate::published::{self, Check};
 use axlewright_core::input::{self, Kind, nearest};
@@ -17,13 +18,13 @@ use minijinja::value::{Kwargs, Rest};
 use minijinja::{Environment, Error, ErrorKind};
 use std::sync::Arc;
 
-const LANG: Lang = Lang::English;
+pub(super) const LANG: Lang = Lang::English;
 
-fn wrong(reason: impl Into<String>) -> Error {
+pub(super) fn wrong(reason: impl Into<String>) -> Error {
     Error::new(ErrorKind::InvalidOperation, reason.into())
 }
 
-fn escaped(text: &str) -> String {
+pub(super) fn escaped(text: &str) -> String {
     let mut out = String::new();
     push_escaped(&mut out, text);
     out
@@ -59,6 +60,7 @@ pub(super) fn add(environment: &mut Environment, context: &Arc<Context>) {
     let c = context.clone();
     environment.add_function("caution", move || caution(&c));
     environment.add_function("surfaces", surfaces);
+    environment.add_function("interface", interface);
 }
 
 fn report(context: &Context) -> Result<&Report, Error> {

@@ -2,25 +2,30 @@
 
 use crate::session::{Window, needed};
 
+/// Pages, and the tag of the element on each; empty where there is none.
 const PAGES: &[(&str, &str)] = &[
     ("index.html", "axle-traction"),
     ("load-transfer.html", "axle-load-transfer"),
     ("traction.html", "axle-traction"),
     ("turn-in-place.html", "axle-turn-in-place"),
+    ("reference.html", ""),
+    ("embed/traction.html", "axle-traction"),
 ];
 
 pub(crate) async fn check(window: &Window, page: &str, tag: &str) {
     let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
     window.visit(page).await;
-    window.ready(tag).await;
-    // Open the menu and one result, so that its working is checked too.
-    window
-        .run(&format!(
-            "const root = document.querySelector('{tag}').shadowRoot;\
-             for (const part of ['.share', '.readout']) root.querySelector('details' + part).open = true;\
-             await new Promise(r => setTimeout(r, 200));"
-        ))
-        .await;
+    if !tag.is_empty() {
+        window.ready(tag).await;
+        // Open the menu and one result, so that its working is checked too.
+        window
+            .run(&format!(
+                "const root = document.querySelector('{tag}').shadowRoot;\
+                 for (const part of ['.share', '.readout']) root.querySelector('details' + part).open = true;\
+                 await new Promise(r => setTimeout(r, 200));"
+            ))
+            .await;
+    }
     window
         .driver
         .execute(&axe, Vec::new())
@@ -78,6 +83,10 @@ async fn no_violation_and_no_sideways_scrolling_on_a_narrow_screen() {
     let window = Window::open_with(500, &["--force-device-scale-factor=1"]).await;
     for (page, tag) in PAGES {
         check(&window, page, tag).await;
+        // A frame may hold no frame; it has a journey of its own at that width.
+        if page.starts_with("embed/") {
+            continue;
+        }
         // The window of a headless browser is not narrower than 500 px; a frame is.
         let wide = window
             .run(

@@ -8,10 +8,13 @@
 
 mod access;
 mod errors;
+mod frame;
 mod frameworks;
 mod hands;
+mod interface;
 mod languages;
 mod life;
+mod link;
 mod look;
 mod many;
 mod places;

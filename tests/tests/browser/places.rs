@@ -380,7 +380,7 @@ async fn an_element_in_a_form_is_no_part_of_it() {
     .await;
     let field = window.inside("#first", "#mass-number").await;
     retype(&field, "2 t").await;
-    let reset = window.inside("#first", ".reset-all").await;
+    let reset = window.inside("#first", ".steps button:last-child").await;
     let mass = run(
         &window,
         "return document.querySelector('#first').answer.scenario.vehicle.mass;",

@@ -15,6 +15,7 @@
 
 mod every_topic;
 mod languages;
+mod links;
 mod load_transfer;
 mod scenarios;
 mod text;

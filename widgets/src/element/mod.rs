@@ -1,10 +1,12 @@
 //! The web elements: a topic's controls, figure, chart and readouts, driven by the core.
 //!
 //! The class of each element is made by a small hand-written script (`widgets/js/`); this is the Rust
-//! side that it calls. Only [`element_table`] exists natively.
+//! side that it calls. Natively there are only the tables and the texts that are made from them.
 
+pub mod embed;
 #[cfg(any(test, target_arch = "wasm32"))]
 mod history;
+pub mod interface;
 mod table;
 pub mod working_html;
 
@@ -29,4 +31,4 @@ mod state;
 #[cfg(target_arch = "wasm32")]
 mod toolbar;
 
-pub use table::{COMMON_ATTRIBUTES, attributes, element_table};
+pub use table::{attributes, element_table};

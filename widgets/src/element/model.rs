@@ -117,7 +117,8 @@ impl Model {
         }
     }
 
-    /// Applies an attribute set by the page. Texts of inputs are read as a scenario's are.
+    /// Applies an attribute set by the page. Texts of inputs are read as a scenario's are; an empty one
+    /// takes the input away, as a link does with what its reader had taken away.
     pub(super) fn set_attribute(&self, name: &str, text: Option<&str>) -> Result<(), Problem> {
         match name {
             "units" => {
@@ -159,8 +160,8 @@ impl Model {
                     let change = |scenario: &Scenario| {
                         let mut next = scenario.clone();
                         match text {
+                            None | Some("") => next.unset(input.path),
                             Some(text) => next.set(input.path, text)?,
-                            None => next.unset(input.path),
                         }
                         Ok(next)
                     };

@@ -1,14 +1,10 @@
 //! What the hand-written script must know: tags, topics, attributes, and its own few sentences.
 
+use super::interface::ATTRIBUTES;
 use crate::visual::VISUALS;
 use axlewright_core::Tree;
 use axlewright_core::topic::Topic;
 use axlewright_core::words::{self, Lang};
-
-/// Attributes that every element has besides the inputs of its topic.
-pub const COMMON_ATTRIBUTES: &[&str] = &[
-    "scenario", "units", "lang", "controls", "show", "view", "question", "theme",
-];
 
 /// Sentences that the script says before the physics is there, or after it stopped.
 const SENTENCES: &[&str] = &[
@@ -25,7 +21,7 @@ const SENTENCES: &[&str] = &[
 #[must_use]
 pub fn attributes(topic: &Topic) -> Vec<String> {
     let own = topic.inputs().map(axlewright_core::input::Input::attribute);
-    let common = COMMON_ATTRIBUTES.iter().map(|name| (*name).to_owned());
+    let common = ATTRIBUTES.iter().map(|common| common.name.to_owned());
     common.chain(own).collect()
 }
 

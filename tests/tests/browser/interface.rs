@@ -1,0 +1,154 @@
+//! The tables of the interface against the living elements.
+
+use crate::session::Window;
+use axlewright_core::topic::TOPICS;
+use axlewright_widgets::element::attributes;
+use axlewright_widgets::element::interface::{ATTRIBUTES, DETAILS, FUNCTIONS, MEMBERS};
+use serde_json::{Value, json};
+use std::collections::BTreeSet;
+
+fn set(names: impl IntoIterator<Item = impl Into<String>>) -> BTreeSet<String> {
+    names.into_iter().map(Into::into).collect()
+}
+
+fn texts(list: &Value) -> BTreeSet<String> {
+    let list = list.as_array().expect("a list");
+    list.iter()
+        .filter_map(|name| name.as_str())
+        .map(str::to_owned)
+        .collect()
+}
+
+fn camel(attribute: &str) -> String {
+    let mut name = String::new();
+    let mut raise = false;
+    for letter in attribute.chars() {
+        match letter {
+            '-' => raise = true,
+            _ if raise => {
+                name.push(letter.to_ascii_uppercase());
+                raise = false;
+            }
+            _ => name.push(letter),
+        }
+    }
+    name
+}
+
+#[tokio::test]
+async fn every_public_member_of_an_element_is_in_the_tables_and_the_other_way_round() {
+    let window = Window::open().await;
+    window.visit("three.html").await;
+    for topic in TOPICS {
+        let tag = topic.tag();
+        window.ready(&tag).await;
+        let seen = window
+            .run(&format!(
+                "const element = document.querySelector('{tag}'); const names = [];\
+                 for (let p = Object.getPrototypeOf(element); p !== HTMLElement.prototype; p = Object.getPrototypeOf(p)) \
+                   names.push(...Object.getOwnPropertyNames(p));\
+                 return [names, Object.getOwnPropertyNames(element), element.constructor.observedAttributes];"
+            ))
+            .await;
+        // What the browser calls is no part of what a page may rely on.
+        let platform = [
+            "constructor",
+            "connectedCallback",
+            "disconnectedCallback",
+            "attributeChangedCallback",
+        ];
+        let mut wanted = set(platform);
+        wanted.extend(set(MEMBERS.iter().map(|member| member.name)));
+        let mirrored = attributes(topic).into_iter().filter(|name| name != "lang");
+        wanted.extend(mirrored.map(|name| camel(&name)));
+        assert_eq!(texts(&seen[0]), wanted, "{tag}");
+        assert_eq!(seen[1], json!([]), "{tag}");
+        assert_eq!(texts(&seen[2]), set(attributes(topic)), "{tag}");
+    }
+    let exported = window
+        .run("return Object.keys(await import('./axlewright.js'));")
+        .await;
+    let mut wanted = set(FUNCTIONS.iter().map(|function| function.name));
+    wanted.remove("init");
+    wanted.insert("default".into());
+    assert_eq!(texts(&exported), wanted);
+    window.visit_file("traction.html").await;
+    window.ready("axle-traction").await;
+    let classic = window.run("return Object.keys(axlewright);").await;
+    assert_eq!(texts(&classic), set(FUNCTIONS.iter().map(|f| f.name)));
+    window.close().await;
+}
+
+#[tokio::test]
+async fn every_common_attribute_changes_what_is_shown() {
+    let window = Window::open().await;
+    window.visit("three.html").await;
+    window.ready("axle-traction").await;
+    for attribute in ATTRIBUTES {
+        // `lang` has words in one language at least; the rest must be seen.
+        let value = match attribute.name {
+            "scenario" => r#"{"vehicle":{"base":"kame"}}"#,
+            "units" => "us",
+            "controls" => "mass",
+            "show" => "readouts",
+            "view" => "side",
+            "theme" => "dark",
+            "lang" => continue,
+            other => panic!("no value to try for {other}"),
+        };
+        let seen = window
+            .run(&format!(
+                "const e = document.createElement('axle-traction'); document.body.append(e); await e.updateComplete;\
+                 const look = () => e.shadowRoot.querySelector('[part=base]').innerHTML + getComputedStyle(e).color;\
+                 await new Promise(r => setTimeout(r, 60)); const before = look();\
+                 e.setAttribute('{}', '{value}'); await e.updateComplete; await new Promise(r => setTimeout(r, 60));\
+                 const after = look(); e.remove(); return before !== after;",
+                attribute.name
+            ))
+            .await;
+        assert_eq!(seen, true, "{} changes nothing", attribute.name);
+    }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn a_refusal_has_the_shape_that_is_told() {
+    let window = Window::open().await;
+    window.visit("three.html").await;
+    window.ready("axle-traction").await;
+    let seen = window
+        .run(
+            "const e = document.querySelector('axle-traction'); const heard = [];\
+             document.addEventListener('axle-problem', x => heard.push(x.detail));\
+             e.setAttribute('mass', 'heavy'); e.setAttribute('scenario', '{ no json');\
+             await new Promise(r => setTimeout(r, 100)); return heard;",
+        )
+        .await;
+    let heard = seen.as_array().expect("a list");
+    assert_eq!(heard.len(), 2, "{seen}");
+    let (_, fields) = DETAILS
+        .iter()
+        .find(|(name, _)| *name == "AxleProblem")
+        .expect("a shape");
+    for detail in heard {
+        let detail = detail.as_object().expect("an object");
+        for field in *fields {
+            let name = field.name.trim_end_matches('?');
+            let there = detail.get(name).is_some_and(Value::is_string);
+            assert!(there || field.name.ends_with('?'), "{name}: {detail:?}");
+        }
+        for name in detail.keys() {
+            let known = fields.iter().any(|f| f.name.trim_end_matches('?') == name);
+            assert!(known, "{name} is not told");
+        }
+    }
+    let thrown = window
+        .run(
+            "const { solve } = await import('./axlewright.js');\
+             try { solve('traction', { vehicle: { mass: 'heavy' } }); return null; }\
+             catch (e) { return [e instanceof Error, e.field, typeof e.value, typeof e.allowed]; }",
+        )
+        .await;
+    assert_eq!(thrown, json!([true, "vehicle.mass", "string", "string"]));
+    window.close().await;
+}

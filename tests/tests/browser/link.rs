@@ -1,0 +1,97 @@
+//! A link sets the element of a page, and does nothing else to it.
+
+use crate::session::Window;
+use serde_json::json;
+
+/// A query with marks, a script and a picture in every place that takes a text.
+const WILD: &str = "vehicle=%3Cimg+src%3Dx+onerror%3DglobalThis.harm%3D1%3E\
+    &mass=%22%3E%3Cscript%3EglobalThis.harm%3D1%3C/script%3E\
+    &show=figure+readouts+%3Csvg+onload%3DglobalThis.harm%3D1%3E\
+    &lang=%22+onclick%3D%22globalThis.harm%3D1&onclick=globalThis.harm%3D1\
+    &innerHTML=%3Cb%3E&%3Cscript%3E=1&scenario=https://example.org/a.json";
+
+#[tokio::test]
+async fn a_link_sets_the_element_and_what_means_nothing_is_told_once() {
+    let window = Window::open().await;
+    let query =
+        "?vehicle=corrie&friction-peak=1.6&layout=F1&rolling-resistance=&from=mail&hidden=1";
+    for from_disk in [false, true] {
+        let page = format!("traction.html{query}");
+        if from_disk {
+            window.visit_file(&page).await;
+        } else {
+            window.visit(&page).await;
+        }
+        window.ready("axle-traction").await;
+        let seen = window
+            .run(
+                "const e = document.querySelector('axle-traction');\
+                 return [e.answer.limits.F1R1.acceleration, e.scenario.layout, e.getAttribute('vehicle'), e.hidden, e.scenario.vehicle];",
+            )
+            .await;
+        // (1.6 − 0.01)·9.81: the page's own rolling resistance of nothing is taken away again.
+        let limit = seen[0].as_f64().expect("a number");
+        assert!((limit - 15.5979).abs() < 1e-9, "{seen}");
+        assert_eq!(seen[1], "F1");
+        assert_eq!(seen[2], "corrie");
+        assert_eq!(seen[3], false);
+        assert_eq!(seen[4], json!({ "base": "corrie" }));
+        let told = window.complaints().await;
+        assert_eq!(told.len(), 1, "{told:?}");
+        assert!(told[0].contains("from, hidden"), "{told:?}");
+    }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn the_part_after_the_hash_names_the_element() {
+    let window = Window::open().await;
+    let accelerations = "await Promise.all([one.updateComplete, two.updateComplete]);\
+        return [one, two].map(e => e.answer.scenario.load_transfer.acceleration);";
+    for (hash, wanted) in [
+        ("", ["0.2 g", "0.6 g"]),
+        ("#two", ["0.6 g", "0.2 g"]),
+        ("#elsewhere", ["0.2 g", "0.6 g"]),
+    ] {
+        window.visit("none.html").await;
+        window
+            .visit(&format!("two.html?acceleration=0.2+g{hash}"))
+            .await;
+        window.ready("axle-load-transfer").await;
+        assert_eq!(window.run(accelerations).await, json!(wanted), "{hash}");
+    }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn nothing_in_a_link_becomes_markup_or_a_request() {
+    let window = Window::open().await;
+    for page in ["traction.html", "embed/traction.html"] {
+        window.visit(&format!("{page}?{WILD}")).await;
+        window.ready("axle-traction").await;
+        let seen = window
+            .run(
+                "await new Promise(r => setTimeout(r, 300)); const e = document.querySelector('axle-traction');\
+                 const said = e.shadowRoot.querySelector('#problem').textContent;\
+                 return [globalThis.harm ?? null, e.onclick, e.shadowRoot.querySelectorAll('img, script').length,\
+                   document.querySelectorAll('script:not([src])').length, said, !!e.answer];",
+            )
+            .await;
+        assert_eq!(seen[0], json!(null));
+        assert_eq!(seen[1], json!(null));
+        assert_eq!(seen[2], 0, "{seen}");
+        assert_eq!(seen[3], 0, "{seen}");
+        let said = seen[4].as_str().expect("a text");
+        assert!(
+            said.contains("vehicle.base") || said.contains("vehicle.mass"),
+            "{said}"
+        );
+        // The frame gives nothing of its own, so the example is shown. The page gives a rolling resistance,
+        // which without a vehicle has no answer.
+        assert_eq!(seen[5], page.starts_with("embed"), "{seen}");
+        assert_eq!(window.foreign_requests().await, json!([]));
+        let told = window.complaints().await;
+        assert_eq!(told.len(), 1, "{told:?}");
+    }
+    window.close().await;
+}
