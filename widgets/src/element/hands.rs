@@ -42,7 +42,13 @@ impl Handle {
     /// The reader gives an input another value, as a text with its unit.
     pub fn change(&self, path: &str, text: &str) {
         if let Some(input) = input::find(path) {
-            self.model.change(input.path, text, None);
+            // A pull that moves two inputs is one step to take back: that of the grip's first.
+            let step = self.model.peek(|state| {
+                let mut paths = state.grips.iter().map(Grip::paths);
+                let moved = paths.find(|paths| paths.contains(&input.path));
+                moved.map_or(input.path, |paths| paths[0])
+            });
+            self.model.change_in_step(input.path, text, None, step);
         }
     }
 

@@ -264,6 +264,17 @@ impl Model {
     /// The reader changes an input, by typing in a language or in another way. A refused change leaves
     /// what is shown as it is.
     pub(super) fn change(&self, path: &'static str, text: &str, typed: Option<Lang>) {
+        self.change_in_step(path, text, typed, path);
+    }
+
+    /// The same, where several inputs that move together are one step to take back, under one name.
+    pub(super) fn change_in_step(
+        &self,
+        path: &'static str,
+        text: &str,
+        typed: Option<Lang>,
+        step: &'static str,
+    ) {
         // From what is shown: the example's vehicle may be there without having been given.
         let mut next = self.scenario();
         let set = match typed {
@@ -287,7 +298,7 @@ impl Model {
         for known in old.into_iter().filter(|known| goes(known)) {
             next.unset(known);
         }
-        self.show_next(next, Some(path));
+        self.show_next(next, Some(step));
     }
 
     /// Returns one input, or all of them, to what the page set; after a question, to what it asked.
