@@ -101,7 +101,7 @@ impl Case {
 
     /// The case in one line, as it would be typed.
     pub(crate) fn name(&self) -> String {
-        let pinned = self.pinned.as_ref().map(|p| show(p)).unwrap_or_default();
+        let pinned = self.pinned.as_ref().map(show).unwrap_or_default();
         format!(
             "{} {} {} {:?} {}{}{pinned}",
             self.topic,

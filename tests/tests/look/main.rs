@@ -8,5 +8,6 @@
 
 mod clear;
 mod grid;
+mod kept;
 mod read;
 mod shape;

@@ -39,7 +39,7 @@ impl Page {
 
     fn arrow(&mut self, name: &'static str, from: Point, to: Point, dashed: bool) {
         let (dx, dy) = (to.x - from.x, to.y - from.y);
-        let length = dx.hypot(dy);
+        let length = axlewright_core::math::hypot(dx, dy);
         if length < 0.5 {
             return;
         }
@@ -104,7 +104,12 @@ fn add(page: &mut Page, mark: &Mark, per_unit: f64) {
             // Three quarters of a circle, open at the top.
             for step in -2..=10 {
                 let angle = |step: i32| f64::from(step) / 12.0 * core::f64::consts::PI;
-                let on = |a: f64| centre.plus(radius * a.cos(), radius * a.sin());
+                let on = |a: f64| {
+                    centre.plus(
+                        radius * axlewright_core::math::cos(a),
+                        radius * axlewright_core::math::sin(a),
+                    )
+                };
                 page.thing(
                     "yaw",
                     false,
@@ -142,7 +147,7 @@ fn add(page: &mut Page, mark: &Mark, per_unit: f64) {
         Mark::Ground { from, to } => page.thing("ground", false, stroke(*from, *to, 1.6)),
         Mark::Dimension { from, to, gap } => {
             let (dx, dy) = (to.x - from.x, to.y - from.y);
-            let length = dx.hypot(dy).max(1e-9);
+            let length = axlewright_core::math::hypot(dx, dy).max(1e-9);
             let share = ((length - gap) / 2.0).max(0.0) / length;
             page.thing(
                 "dimension",

@@ -38,7 +38,7 @@ pub(crate) fn bounds(shape: &[Point]) -> Rect {
 /// A straight stroke of a width.
 pub(crate) fn stroke(from: Point, to: Point, width: f64) -> Shape {
     let (dx, dy) = (to.x - from.x, to.y - from.y);
-    let length = dx.hypot(dy).max(1e-9);
+    let length = axlewright_core::math::hypot(dx, dy).max(1e-9);
     let (nx, ny) = (-dy / length * width / 2.0, dx / length * width / 2.0);
     vec![
         from.plus(nx, ny),
@@ -53,7 +53,10 @@ pub(crate) fn disc(centre: Point, radius: f64) -> Shape {
     (0..32)
         .map(|step| {
             let angle = f64::from(step) / 32.0 * core::f64::consts::TAU;
-            centre.plus(radius * angle.cos(), radius * angle.sin())
+            centre.plus(
+                radius * axlewright_core::math::cos(angle),
+                radius * axlewright_core::math::sin(angle),
+            )
         })
         .collect()
 }
@@ -73,7 +76,7 @@ pub(crate) fn meets(rect: &Rect, shape: &[Point]) -> bool {
     for (index, one) in shape.iter().enumerate() {
         let next = shape[(index + 1) % shape.len()];
         let (dx, dy) = (next.x - one.x, next.y - one.y);
-        let length = dx.hypot(dy);
+        let length = axlewright_core::math::hypot(dx, dy);
         if length > 1e-9 {
             axes.push(at(-dy / length, dx / length));
         }
