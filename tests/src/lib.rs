@@ -9,14 +9,18 @@
 mod compare;
 mod draw;
 mod node;
+mod picture;
 mod program;
 mod python;
+mod snapshot;
 
 pub use compare::{Comparison, assert_close, assert_equal_relative, scenario, show};
 pub use draw::Draw;
 pub use node::node;
+pub use picture::Picture;
 pub use program::{Run, program, run, run_in};
 pub use python::python;
+pub use snapshot::{picture_differs, text_differs};
 
 use std::path::PathBuf;
 

@@ -364,16 +364,22 @@ class AxleElement extends HTMLElement {
         await (document.fullscreenElement === this ? document.exitFullscreen() : this.requestFullscreen());
       } else if (act === "print") {
         await printOnly(this.#base, this.#language);
+      } else if (act === "link") {
+        await copy(linkTo(this, await this.#request((handle) => handle.link())));
+        done = "copied";
+      } else if (act === "embed") {
+        const hash = more === "module" ? await hashOf("axlewright.js") : "";
+        await copy(await this.#request((handle) => handle.embed(more, home.replace(/\/[^/]*$/, ""), hash)));
+        done = "copied";
       } else if (act === "latex" || act === "text") {
         await copy(await this.#request((handle) => handle.working(more, act)));
         done = "copied";
       } else {
         const { name, type, content } = await this.#request((handle) => handle.file(act === "png" ? "svg" : act));
         const text = typeof content === "string" ? content : JSON.stringify(content, null, 2);
-        if (type === "copy") await copy(text);
-        else if (act === "png") save(name.replace(/svg$/, `${more}x.png`), await pngOf(text, Number(more)));
-        else save(name, new Blob([text], { type }));
-        done = type === "copy" ? "copied" : ["saved", act === "png" ? name.replace(/svg$/, `${more}x.png`) : name];
+        const full = act === "png" ? name.replace(/svg$/, `${more}x.png`) : name;
+        save(full, act === "png" ? await pngOf(text, Number(more)) : new Blob([text], { type }));
+        done = ["saved", full];
       }
     } catch {
       done = "refused";

@@ -7,4 +7,5 @@ function loadModule() {
 async function loadWords(tag) {
   return WORDS[tag];
 }
+const home = document.currentScript?.src ?? "";
 globalThis.axlewright ??= api;

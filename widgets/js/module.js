@@ -14,5 +14,6 @@ async function loadWords(tag) {
   if (!response.ok) throw new Error(`${url} answered ${response.status}`);
   return response.text();
 }
+const home = import.meta.url;
 export default api.init;
 export const { version, solve, topics, schema, provokeTrap } = api;

@@ -51,3 +51,23 @@ const printOnly = async (base, language) => {
     frame.remove();
   }
 };
+
+// The address of this page with the state of an element in it. Only the first element of a page is
+// found without its name.
+const linkTo = (element, query) => {
+  const url = new URL(location);
+  for (const [name, value] of new URLSearchParams(query)) url.searchParams.set(name, value);
+  if (element.id && document.querySelector(element.localName) !== element) url.hash = element.id;
+  return url.href;
+};
+
+// The hash of a script as the file beside it tells; none for pages from the file system.
+const hashOf = async (script) => {
+  if (location.protocol === "file:") return "";
+  try {
+    const response = await fetch(new URL("integrity.json", home));
+    return (await response.json())[script] ?? "";
+  } catch {
+    return "";
+  }
+};

@@ -1,6 +1,6 @@
 //! The side view of a car in steady acceleration, which several topics show.
 
-use crate::figure::{AxleForces, Drag, ForceScale, SideView, ValueLabel};
+use crate::figure::{AxleForces, Drag, ForceScale, SideView, ValueLabel, arrows_fit};
 use crate::visual::{Look, Voice, body, scale_step};
 use axlewright_core::Scenario;
 use axlewright_core::load_transfer::AxleLoads;
@@ -30,10 +30,6 @@ impl SideState<'_> {
         let voice = Voice::of(look);
         let (chassis, air) = (self.chassis, self.air);
         let (weight_n, inertia_n) = (chassis.weight_n(), self.inertia_n());
-        // The scale is that of the axle loads, and coarser only where the inertial force would leave
-        // the page.
-        let largest_n = scale_step((0.85 * weight_n).max(0.5 * inertia_n.abs()));
-        let scale = ForceScale::fit(largest_n, look.width);
         let total_n = self.loads.front_n + self.loads.rear_n;
         let axle = |load_n: f64, force_n: f64, key: &str| AxleForces {
             load_n,
@@ -49,15 +45,13 @@ impl SideState<'_> {
             },
         };
         let metres = |value: f64| voice.quantity(value, D::Length, 3);
-        SideView {
+        let mut view = SideView {
             width: look.width,
             body: body(self.scenario),
             wheelbase_m: chassis.wheelbase_m(),
             wheel_radius_m: wheel_radius(self.scenario, chassis.wheelbase_m()),
             cg_behind_front_m: chassis.cg_to_front_axle_m(),
             cg_height_m: chassis.cg_height_m(),
-            scale,
-            scale_bar: voice.scale_bar(&scale),
             front: axle(self.loads.front_n, self.forces_n.0, "figure.front_load"),
             rear: axle(self.loads.rear_n, self.forces_n.1, "figure.rear_load"),
             inertia_n,
@@ -79,7 +73,19 @@ impl SideState<'_> {
             cg_height_label: voice.fill("figure.cg_height", &[&metres(chassis.cg_height_m())]),
             cg_inputs: Some(["vehicle.cg_to_front_axle", "vehicle.cg_height"]),
             ..SideView::default()
+        };
+        // The scale is that of the axle loads, and coarser only where another force would leave the
+        // page.
+        let mut largest_n = 0.85 * weight_n;
+        for _ in 0..12 {
+            largest_n = scale_step(1.001 * largest_n);
+            view.scale = ForceScale::fit(largest_n, look.width);
+            if arrows_fit(&view) {
+                break;
+            }
         }
+        view.scale_bar = voice.scale_bar(&view.scale);
+        view
     }
 }
 

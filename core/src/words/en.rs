@@ -1055,6 +1055,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.copy_frame", "frame to embed"),
     ("ui.copy_latex", "Copy as LaTeX"),
     ("ui.copy_link", "link to this state"),
+    ("ui.copy_module", "module to embed"),
     ("ui.copy_text", "Copy as text"),
     ("ui.data", "Data of this chart"),
     ("ui.grips", "Handles in the figure"),

@@ -1,6 +1,7 @@
 //! What the script may call.
 
 use super::controls::controls;
+use super::embed::{Embed, EmbedKind, embed_code};
 use super::erase::{Place, follow, tag};
 use super::model::{Model, to_js, tree_of};
 use super::picture::{chart, figure};
@@ -13,6 +14,8 @@ use crate::figure::{Chart, Theme};
 use crate::figure_file::{figure_file, scenario_toml};
 use crate::table::{chart_csv, chart_tree, csv};
 use crate::visual::{Look, View, Visual};
+use axlewright_core::link::link_query;
+use axlewright_core::units::System;
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree, schema, topic};
 use js_sys::{Array, Function, Object, Reflect};
@@ -292,6 +295,45 @@ impl Handle {
         set("type", &media.into());
         set("content", &content);
         Ok(file.into())
+    }
+
+    /// The query of a link to what is shown.
+    #[must_use]
+    pub fn link(&self) -> String {
+        let author = self.model.peek(|state| state.author.clone());
+        link_query(self.model.visual.topic, &self.model.scenario(), &author)
+    }
+
+    /// Code that puts the shown state into another page: `frame`, `module` or `classic`, with the
+    /// address of the folder of the scripts and, where there is one, the hash of the script.
+    #[must_use]
+    pub fn embed(&self, kind: &str, folder: &str, integrity: &str) -> String {
+        let kind = match kind {
+            "frame" => EmbedKind::Frame,
+            "module" => EmbedKind::Module,
+            _ => EmbedKind::Classic,
+        };
+        let visual = self.model.visual;
+        let (view, lang, system) = self.model.peek(|s| (s.view, s.lang, s.system));
+        let mut settings = Vec::new();
+        if view != visual.views[0] {
+            settings.push(("view", view.word()));
+        }
+        if system == System::Us {
+            settings.push(("units", "us"));
+        }
+        if lang != Lang::English {
+            settings.push(("lang", lang.tag()));
+        }
+        let embed = Embed {
+            topic: visual.topic,
+            scenario: &self.model.scenario(),
+            settings: &settings,
+            folder,
+            integrity,
+            lang,
+        };
+        embed_code(kind, &embed)
     }
 
     /// The derivation of a result: a step on each line, as LaTeX or as plain text.

@@ -126,7 +126,7 @@ pub const ATTRIBUTES: &[Attribute] = &[
     },
     Attribute {
         name: "show",
-        takes: Takes::Words(&["figure", "chart", "readouts", "working"]),
+        takes: Takes::Words(&["figure", "tools", "chart", "data", "readouts", "working"]),
         default: "all of them",
         help: "Parts of the element that are shown.",
     },
@@ -135,6 +135,12 @@ pub const ATTRIBUTES: &[Attribute] = &[
         takes: Takes::Word(&["side", "plan"]),
         default: "the first view of the topic",
         help: "View in which the figure begins: from the side, or from above. The chart has its own place.",
+    },
+    Attribute {
+        name: "question",
+        takes: Takes::Text("the name of a question or \"any\", then a whole number as its seed"),
+        default: "",
+        help: "Asks for a prediction before the answer is shown. The same seed gives the same numbers everywhere; without one the values of the scenario are asked.",
     },
     Attribute {
         name: "theme",
@@ -154,7 +160,7 @@ pub const MEMBERS: &[Member] = &[
     Member {
         name: "answer",
         kind: MemberKind::ReadOnly("Worked<Answer> | null"),
-        help: "The last good answer with its working, in SI units; null before the first.",
+        help: "The last good answer with its working, in SI units; null before the first, and while a question is open.",
     },
     Member {
         name: "updateComplete",
@@ -164,10 +170,10 @@ pub const MEMBERS: &[Member] = &[
     Member {
         name: "figure",
         kind: MemberKind::Call(&[
-            "(kind?: \"svg\"): Promise<string>",
-            "(kind: \"png\"): Promise<Blob>",
+            "(kind?: \"svg\"): Promise<string | null>",
+            "(kind: \"png\", options?: { scale?: number }): Promise<Blob | null>",
         ]),
-        help: "The figure as a file: SVG text, or a PNG with two pixels for each unit.",
+        help: "The figure as a file: SVG text, or a PNG with 1 to 4 pixels for each unit, 2 unless told otherwise; null while a question is open.",
     },
     Member {
         name: "table",
@@ -176,6 +182,36 @@ pub const MEMBERS: &[Member] = &[
             "(kind: \"json\"): Promise<Worked<Answer> | null>",
         ]),
         help: "The numbers of the answer as CSV text, or as a plain object; null before the first answer.",
+    },
+    Member {
+        name: "undo",
+        kind: MemberKind::Call(&["(): Promise<void>"]),
+        help: "Takes the reader's last step back.",
+    },
+    Member {
+        name: "redo",
+        kind: MemberKind::Call(&["(): Promise<void>"]),
+        help: "Does again what was taken back.",
+    },
+    Member {
+        name: "reset",
+        kind: MemberKind::Call(&["(): Promise<void>"]),
+        help: "Returns every input to what the page set.",
+    },
+    Member {
+        name: "pin",
+        kind: MemberKind::Call(&["(): Promise<void>"]),
+        help: "Pins the shown state as a ghost to compare with.",
+    },
+    Member {
+        name: "unpin",
+        kind: MemberKind::Call(&["(): Promise<void>"]),
+        help: "Takes the pin away.",
+    },
+    Member {
+        name: "score",
+        kind: MemberKind::ReadOnly("AxleScore | null"),
+        help: "How far off the reader's last prediction was; null before the first.",
     },
 ];
 
@@ -196,10 +232,73 @@ pub const EVENTS: &[Event] = &[
         detail: "AxleProblem",
         help: "A value was refused. The last good answer stays.",
     },
+    Event {
+        name: "axle-score",
+        detail: "AxleScore",
+        help: "The reader committed a prediction. Numbers are SI; the score is 1 inside the tolerance and falls to 0 at four times of it.",
+    },
 ];
 
 /// Types of event details that are no scenario and no answer: name and fields.
-pub const DETAILS: &[(&str, &[Field])] = &[(
+pub const DETAILS: &[(&str, &[Field])] = &[PROBLEM, SCORE];
+
+const SCORE: (&str, &[Field]) = (
+    "AxleScore",
+    &[
+        Field {
+            name: "topic",
+            kind: "TopicName",
+            help: "The topic.",
+        },
+        Field {
+            name: "question",
+            kind: "string",
+            help: "Name of the question.",
+        },
+        Field {
+            name: "seed",
+            kind: "number | null",
+            help: "Its seed; null where the scenario was asked as it stood.",
+        },
+        Field {
+            name: "given",
+            kind: "number | string",
+            help: "What the reader said: a number, or the word of a choice.",
+        },
+        Field {
+            name: "right",
+            kind: "number | string",
+            help: "What is right.",
+        },
+        Field {
+            name: "unit",
+            kind: "string",
+            help: "SI unit of both; empty for choices and pure numbers.",
+        },
+        Field {
+            name: "difference",
+            kind: "number | null",
+            help: "What was given less what is right; null for a choice.",
+        },
+        Field {
+            name: "relative",
+            kind: "number | null",
+            help: "The difference as a share of what is right; null for a choice and near zero.",
+        },
+        Field {
+            name: "within",
+            kind: "boolean",
+            help: "Whether it is inside the stated tolerance.",
+        },
+        Field {
+            name: "score",
+            kind: "number",
+            help: "From 0 to 1.",
+        },
+    ],
+);
+
+const PROBLEM: (&str, &[Field]) = (
     "AxleProblem",
     &[
         Field {
@@ -228,7 +327,7 @@ pub const DETAILS: &[(&str, &[Field])] = &[(
             help: "Why a scenario could not be read.",
         },
     ],
-)];
+);
 
 /// Parts of every element.
 pub const PARTS: &[Part] = &[
@@ -255,6 +354,30 @@ pub const PARTS: &[Part] = &[
     Part {
         name: "chart",
         help: "The chart.",
+    },
+    Part {
+        name: "data",
+        help: "The numbers of the chart as a table, once it is open.",
+    },
+    Part {
+        name: "tools",
+        help: "The buttons below the figure: pin, full screen, print, save and share.",
+    },
+    Part {
+        name: "done",
+        help: "A sentence that says what was saved or copied.",
+    },
+    Part {
+        name: "pinned",
+        help: "In what the pinned state differs from the one that is shown.",
+    },
+    Part {
+        name: "pinned-value",
+        help: "The value of a result in the pinned state.",
+    },
+    Part {
+        name: "question",
+        help: "The question, and after the prediction its verdict.",
     },
     Part {
         name: "caution",

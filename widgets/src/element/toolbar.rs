@@ -42,9 +42,10 @@ const MENU: &[(&str, &[(&str, &str)])] = &[
     (
         "ui.copy",
         &[
-            ("copy-link", "ui.copy_link"),
-            ("copy-element", "ui.copy_element"),
-            ("copy-frame", "ui.copy_frame"),
+            ("link", "ui.copy_link"),
+            ("embed classic", "ui.copy_element"),
+            ("embed module", "ui.copy_module"),
+            ("embed frame", "ui.copy_frame"),
         ],
     ),
 ];

@@ -204,43 +204,34 @@ fn ends_width(chart: &Chart, width: f64) -> f64 {
     }
 }
 
-/// Labels above the plot: in as many rows as keep them apart, and where there
-/// is a way, clear of each other's lines.
+/// Labels above the plot, in as few rows as keep them apart and clear of each other's lines.
 fn verticals(chart: &Chart, layout: &mut ChartLayout) {
-    let lines: Vec<f64> = chart
+    let lines: Vec<(f64, f64)> = chart
         .verticals
         .iter()
-        .map(|vertical| layout.place(vertical.x, 0.0).x)
+        .map(|vertical| {
+            let width = text_width(&vertical.label, TEXT, false);
+            (layout.place(vertical.x, 0.0).x, width)
+        })
         .collect();
+    let (low, high) = (layout.plot.x0, layout.plot.x1 + 10.0);
+    let mut found: Vec<(f64, f64)> = Vec::new();
+    for rows in 1..=lines.len() {
+        if rows_fit(&lines, low, high, rows, &mut found) {
+            break;
+        }
+    }
     // Rows count upwards from the plot; the axis title stands above them, where no line crosses it.
     let mut placed: Vec<Placed> = Vec::new();
-    let rows = lines.len() + 2;
-    for (vertical, line) in chart.verticals.iter().zip(&lines) {
-        let width = text_width(&vertical.label, TEXT, false);
-        let (low, high) = (layout.plot.x0, layout.plot.x1 + 10.0 - width);
-        let mut found = None;
-        for strict in [true, false] {
-            for row in 0..rows {
-                // Over its line, right of it, left of it.
-                for left in [line - width / 2.0, line - 3.0, line - width + 3.0] {
-                    let y = -(row as f64) * LEADING;
-                    let x = left.min(high).max(low);
-                    let label = text(x, y, Anchor::Start, vertical.label.clone());
-                    let mut rect = label.rect();
-                    rect.x0 -= 5.0;
-                    rect.x1 += 5.0;
-                    let crossed = lines.iter().any(|other| {
-                        (other - line).abs() > 1.0 && *other > rect.x0 && *other < rect.x1
-                    });
-                    let free = !placed.iter().any(|other| other.rect().overlaps(&rect));
-                    if found.is_none() && free && !(strict && crossed) {
-                        found = Some(label);
-                    }
-                }
-            }
-        }
-        // Each row holds one label at least, so there is always a free one.
-        placed.extend(found);
+    for (index, vertical) in chart.verticals.iter().enumerate() {
+        // Where even a row for each is too narrow, lines run behind words.
+        let fallback = (
+            within(lines[index].0, low, high - lines[index].1),
+            index as f64,
+        );
+        let (x, row) = found.get(index).copied().unwrap_or(fallback);
+        let label = vertical.label.clone();
+        placed.push(text(x, -row * LEADING, Anchor::Start, label));
     }
     let highest = placed.iter().map(|label| label.at.y).fold(0.0, f64::min);
     let mut title = layout.y_title.take();
@@ -261,6 +252,54 @@ fn verticals(chart: &Chart, layout: &mut ChartLayout) {
     }
     layout.y_title = title;
     layout.verticals = placed;
+}
+
+/// Finds a left end and a row for the labels of all lines, given as place and width of label. A line
+/// goes down from its label through the rows below it.
+fn rows_fit(
+    lines: &[(f64, f64)],
+    low: f64,
+    high: f64,
+    rows: usize,
+    found: &mut Vec<(f64, f64)>,
+) -> bool {
+    let Some((line, width)) = lines.get(found.len()).copied() else {
+        return true;
+    };
+    for row in (0..rows).map(|row| row as f64) {
+        // Over its line, right of it, left of it.
+        for left in [
+            line - width / 2.0,
+            line - 3.0,
+            line - width + 3.0,
+            line + 6.0,
+            line - width - 6.0,
+        ] {
+            let x = within(left, low, high - width);
+            let covers =
+                |place: f64, x: f64, width: f64| place > x - 5.0 && place < x + width + 5.0;
+            let clear = found
+                .iter()
+                .zip(lines)
+                .all(|((x2, row2), (line2, width2))| {
+                    if (row - row2).abs() < 0.5 {
+                        x + width + 5.0 <= *x2 || x2 + width2 + 5.0 <= x
+                    } else if row < *row2 {
+                        !covers(*line2, x, width)
+                    } else {
+                        !covers(line, *x2, *width2)
+                    }
+                });
+            if clear {
+                found.push((x, row));
+                if rows_fit(lines, low, high, rows, found) {
+                    return true;
+                }
+                found.pop();
+            }
+        }
+    }
+    false
 }
 
 /// Labels right of the plot, each at the height where its line ends.

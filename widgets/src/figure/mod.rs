@@ -48,7 +48,7 @@ pub use palette::{Role, Theme};
 pub use plan_glyph::plan_glyph;
 pub use plan_view::{PlanView, PlanWheel, TurningCentre, YawArrow, plan_view};
 pub use scene::{Caution, ForceScale, ScaleBar, Scene, ValueLabel};
-pub use side_view::{AxleForces, Drag, GhostLoads, SideView, side_view};
+pub use side_view::{AxleForces, Drag, GhostLoads, SideView, arrows_fit, side_view};
 pub use svg::{SvgOptions, svg};
 
 /// The width of a figure for a page or a printed column, in scene units.

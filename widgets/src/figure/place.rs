@@ -116,9 +116,25 @@ impl Placer {
     /// Takes the first candidate that is free. Where none is, walks away from
     /// each in growing steps until a free place is found.
     pub fn place(&mut self, width: f64, height: f64, wanted: &[Candidate]) -> Candidate {
-        let found = self.search(width, height, wanted);
+        let found = self.try_place(width, height, wanted);
+        found.unwrap_or_else(|| {
+            // Nothing is free: the first wish, kept on the page.
+            let wish = wanted.first().map_or(Point::default(), |wish| wish.at);
+            let x = within(wish.x, self.bounds.x0, self.bounds.x1 - width);
+            spot(x, wish.y, Anchor::Start)
+        })
+    }
+
+    /// The same; nothing where no place is free.
+    pub fn try_place(
+        &mut self,
+        width: f64,
+        height: f64,
+        wanted: &[Candidate],
+    ) -> Option<Candidate> {
+        let found = self.search(width, height, wanted)?;
         self.block(block_rect(found, width, height));
-        found
+        Some(found)
     }
 
     /// Keeps labels off an arrow: its shaft, and its wider head.
@@ -133,34 +149,26 @@ impl Placer {
     }
 
     /// The free place nearest to the first wish, wherever it is.
-    fn anywhere(&self, width: f64, height: f64, wanted: &[Candidate]) -> Candidate {
-        let wish =
-            wanted
-                .first()
-                .copied()
-                .unwrap_or(spot(self.bounds.x0, self.bounds.y0, Anchor::Start));
-        let mut best = spot(
-            wish.at.x.min(self.bounds.x1 - width).max(self.bounds.x0),
-            wish.at.y,
-            Anchor::Start,
-        );
+    fn anywhere(&self, width: f64, height: f64, wanted: &[Candidate]) -> Option<Candidate> {
+        let wish = wanted.first()?.at;
+        let mut best = None;
         let mut nearest = f64::INFINITY;
         for row in 0..60 {
             for column in 0..40 {
                 let x = self.bounds.x0 + f64::from(column) * 25.0;
                 let y = self.bounds.y0 + 12.0 + f64::from(row) * 9.0;
                 let candidate = spot(x, y, Anchor::Start);
-                let far = (x - wish.at.x).abs() + (y - wish.at.y).abs();
+                let far = (x - wish.x).abs() + (y - wish.y).abs();
                 if far < nearest && self.free(&block_rect(candidate, width, height)) {
                     nearest = far;
-                    best = candidate;
+                    best = Some(candidate);
                 }
             }
         }
         best
     }
 
-    fn search(&self, width: f64, height: f64, wanted: &[Candidate]) -> Candidate {
+    fn search(&self, width: f64, height: f64, wanted: &[Candidate]) -> Option<Candidate> {
         for step in 0..80 {
             let reach = f64::from(step) * 5.0;
             for candidate in wanted {
@@ -175,7 +183,7 @@ impl Placer {
                         moved.at.x += self.bounds.x1 - rect.x1;
                     }
                     if self.free(&block_rect(moved, width, height)) {
-                        return moved;
+                        return Some(moved);
                     }
                     if step == 0 {
                         break;

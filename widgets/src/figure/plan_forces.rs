@@ -172,7 +172,15 @@ impl Plan<'_> {
             if self.narrow && !label.value.is_empty() {
                 label.words.clear();
             }
-            let found = self.placer.place(label.width(), TEXT + 1.0, &wanted);
+            let (width, height) = (label.width(), TEXT + 1.0);
+            let found = match (self.placer.try_place(width, height, &wanted), tied) {
+                (Some(found), _) => found,
+                (None, None) => self.placer.place(width, height, &wanted),
+                (None, Some(_)) => {
+                    self.centre_in_text = true;
+                    continue;
+                }
+            };
             if let Some(sign) = tied {
                 let rect = text_rect(found.at, found.anchor, label.width(), TEXT);
                 let near = at(
@@ -203,7 +211,7 @@ impl Plan<'_> {
     /// Legend, values and caution from `y` down, gives the y of their end.
     pub(super) fn text(&self, scene: &mut Scene, left: f64, mut y: f64, width: f64) -> f64 {
         let view = self.view;
-        if let Some(centre) = view.turning_centre.as_ref().filter(|_| self.narrow) {
+        if let Some(centre) = view.turning_centre.as_ref().filter(|_| self.centre_in_text) {
             // There is no room for these words in the drawing: sign and words.
             scene.marks.push(Mark::TurningCentre {
                 at: at(left + 6.0, y + LEADING - 4.5),

@@ -45,6 +45,8 @@ pub(super) struct Plan<'a> {
     pub(super) waiting: Vec<(ValueLabel, Role, Vec<Candidate>, Option<Point>)>,
     pub(super) hubs: [Point; 4],
     pub(super) narrow: bool,
+    /// The words of the turning centre stand in the text below, for want of room in the drawing.
+    pub(super) centre_in_text: bool,
 }
 
 pub(super) fn half_width(view: &PlanView) -> f64 {
@@ -152,6 +154,7 @@ impl<'a> Plan<'a> {
             waiting: Vec::new(),
             hubs,
             narrow,
+            centre_in_text: narrow,
         }
     }
 

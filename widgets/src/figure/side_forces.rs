@@ -41,9 +41,7 @@ impl Side<'_> {
             self.wait(&axle.load_label, kind.role(), &wanted);
             self.tractive(scene, x_m, axle);
         }
-        let cg = self
-            .frame
-            .place(wheelbase - view.cg_behind_front_m, view.cg_height_m);
+        let cg = self.cg();
         self.at_cg(scene, cg);
         self.drag(scene);
         scene.marks.push(Mark::CentreOfGravity {
@@ -205,17 +203,39 @@ impl Side<'_> {
         }
     }
 
-    pub(super) fn drag(&mut self, scene: &mut Scene) {
-        let Some(drag) = &self.view.drag else {
-            return;
+    /// Far ends of the forces along the road.
+    pub(super) fn ends_along(&self) -> [Point; 4] {
+        let view = self.view;
+        let along = |from: Point, force_n: f64| {
+            let vector = self.frame.vector(view.scale.units(clean(force_n)), 0.0);
+            from.plus(vector.x, vector.y)
         };
+        let wheelbase = within(view.wheelbase_m, 0.5, 20.0);
+        let cg = self.cg();
+        [
+            along(cg, -view.inertia_n),
+            along(self.frame.place(wheelbase, 0.0), view.front.tractive_n),
+            along(self.frame.place(0.0, 0.0), view.rear.tractive_n),
+            self.drag_ends().map_or(cg, |(from, _)| from),
+        ]
+    }
+
+    /// Tail and tip of the drag, where it is long enough to be seen.
+    pub(super) fn drag_ends(&self) -> Option<(Point, Point)> {
+        let drag = self.view.drag.as_ref()?;
         let units = self.view.scale.units(clean(drag.force_n));
         if units < 0.5 {
-            return;
+            return None;
         }
         let tip_m = self.front_end_m + self.m(if self.narrow { -20.0 } else { 8.0 });
-        let from = self.frame.place(tip_m + self.m(units), drag.height_m);
-        let tip = self.frame.place(tip_m, drag.height_m);
+        let place = |x_m: f64| self.frame.place(x_m, clean(drag.height_m));
+        Some((place(tip_m + self.m(units)), place(tip_m)))
+    }
+
+    pub(super) fn drag(&mut self, scene: &mut Scene) {
+        let (Some(drag), Some((from, tip))) = (&self.view.drag, self.drag_ends()) else {
+            return;
+        };
         scene.marks.push(Mark::ForceArrow {
             kind: ForceKind::Drag,
             from,

@@ -77,8 +77,7 @@ impl<'a> Side<'a> {
                 high = high.min(frame.place(end, 0.0).y - 24.0);
             }
         }
-        frame.origin.y = (top + 26.0 - high).ceil();
-        Side {
+        let mut side = Side {
             view,
             narrow,
             rear_end_m,
@@ -90,15 +89,34 @@ impl<'a> Side<'a> {
                 y1: 4000.0,
             }),
             waiting: Vec::new(),
-            bottom: frame.origin.y,
+            bottom: 0.0,
             frame,
             width,
             top,
+        };
+        // What stands above the roof needs its room, and that of its words.
+        let (head, _) = side.cg_dimension();
+        high = high.min(head.y - if narrow { 44.0 } else { 0.0 });
+        for end in side.ends_along() {
+            high = high.min(end.y - 8.0);
         }
+        if let Some((_, tip)) = side.drag_ends() {
+            high = high.min(tip.y - 8.0);
+        }
+        side.frame.origin.y = (top + 26.0 - high).ceil();
+        side.bottom = side.frame.origin.y;
+        side
     }
 
     pub(super) fn lower(&mut self, p: Point) {
         self.bottom = self.bottom.max(p.y);
+    }
+
+    /// The centre of gravity on the page.
+    pub(super) fn cg(&self) -> Point {
+        let wheelbase = within(self.view.wheelbase_m, 0.5, 20.0);
+        let x_m = wheelbase - self.view.cg_behind_front_m;
+        self.frame.place(clean(x_m), clean(self.view.cg_height_m))
     }
 
     /// Metres that a length of the page stands for.
@@ -224,16 +242,17 @@ impl<'a> Side<'a> {
             self.lower(to);
         }
         if !view.cg_height_label.is_empty() {
-            self.cg_height(scene, wheelbase);
+            self.cg_height(scene);
         }
     }
 
-    pub(super) fn cg_height(&mut self, scene: &mut Scene, wheelbase: f64) {
-        let view = self.view;
-        let drag = view
+    /// Upper and lower end of the dimension line of the CG height, ahead of the car.
+    fn cg_dimension(&self) -> (Point, Point) {
+        let drag = self
+            .view
             .drag
             .as_ref()
-            .map_or(0.0, |drag| view.scale.units(drag.force_n).max(0.0));
+            .map_or(0.0, |drag| self.view.scale.units(drag.force_n).max(0.0));
         let mut ahead = self.m(if self.narrow { 6.0 } else { 36.0 + drag });
         if !self.narrow && self.frame.grade_rad.abs() < 1e-4 {
             // Far enough away that the front tractive force has room for its words.
@@ -241,16 +260,19 @@ impl<'a> Side<'a> {
             ahead = ahead.max(self.m(right));
         }
         let x_m = self.front_end_m + ahead;
-        let cg = self
-            .frame
-            .place(wheelbase - view.cg_behind_front_m, view.cg_height_m);
-        let (foot, head) = (
+        (
+            self.frame.place(x_m, clean(self.view.cg_height_m)),
             self.frame.place(x_m, 0.0),
-            self.frame.place(x_m, view.cg_height_m),
-        );
+        )
+    }
+
+    fn cg_height(&mut self, scene: &mut Scene) {
+        let view = self.view;
+        let (head, foot) = self.cg_dimension();
+        let beyond = self.frame.vector(4.0, 0.0);
         scene.marks.push(Mark::Extension {
-            from: cg,
-            to: self.frame.place(x_m + self.m(4.0), view.cg_height_m),
+            from: self.cg(),
+            to: head.plus(beyond.x, beyond.y),
         });
         scene.marks.push(Mark::Dimension {
             from: head,
@@ -262,7 +284,7 @@ impl<'a> Side<'a> {
             value: String::new(),
             words: view.cg_height_label.clone(),
         };
-        let middle = at((head.x + foot.x) / 2.0, (head.y + foot.y) / 2.0);
+        // Its words wait until the arrows have their places.
         if self.narrow {
             // Above the bonnet, tied to its line by a hairline.
             let above = at(head.x, head.y - 44.0);
@@ -270,19 +292,15 @@ impl<'a> Side<'a> {
                 from: head,
                 to: above,
             });
-            self.put(
-                scene,
+            let right = self.width - margin(self.width);
+            self.wait(
                 &label,
                 Role::Soft,
-                &[spot(
-                    self.width - margin(self.width),
-                    above.y - 5.0,
-                    Anchor::End,
-                )],
+                &[spot(right, above.y - 5.0, Anchor::End)],
             );
         } else {
-            self.put(
-                scene,
+            let middle = at((head.x + foot.x) / 2.0, (head.y + foot.y) / 2.0);
+            self.wait(
                 &label,
                 Role::Soft,
                 &[spot(middle.x + 10.0, middle.y + 4.5, Anchor::Start)],

@@ -99,6 +99,15 @@ pub struct SideView {
     pub inertia_input: Option<(&'static str, f64)>,
 }
 
+/// Whether the forces along the road stay on the page at the scale of the view.
+pub fn arrows_fit(view: &SideView) -> bool {
+    let width = within(view.width, 300.0, 2000.0);
+    let side = Side::new(view, width, width < super::NARROW_BELOW, 0.0);
+    side.ends_along()
+        .iter()
+        .all(|end| end.x >= 4.0 && end.x <= width - 4.0)
+}
+
 /// Lays out the side view.
 pub fn side_view(view: &SideView) -> Scene {
     let width = within(view.width, 300.0, 2000.0);

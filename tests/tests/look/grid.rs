@@ -1,0 +1,216 @@
+//! The grid of inputs that the figures are tried on, wider than what the sliders reach.
+
+use axlewright_core::Scenario;
+use axlewright_core::layout::Layout;
+use axlewright_core::topic;
+use axlewright_core::units::System;
+use axlewright_tests::{Draw, scenario, show};
+use axlewright_widgets::visual::{Drawing, Look, View, Visual};
+
+/// Own vehicles at the ends of what rolls: wheelbase, CG behind the front axle, CG height, mass, track,
+/// wheel radius, outline.
+const OWN: [(f64, f64, f64, f64, f64, f64, &str); 8] = [
+    (1.8, 0.2, 1.2, 700.0, 1.2, 0.25, "small_car"),
+    (1.8, 1.6, 0.2, 700.0, 1.2, 0.25, "sports_car"),
+    (4.0, 0.3, 1.2, 4000.0, 2.0, 0.5, "utility"),
+    (4.0, 3.7, 0.1, 4000.0, 2.0, 0.5, "saloon"),
+    (2.9, 1.45, 0.0, 2500.0, 1.65, 0.3, "saloon"),
+    (2.4, 1.2, 1.6, 1500.0, 1.5, 0.45, "utility"),
+    (0.9, 0.45, 0.5, 60.0, 0.7, 0.15, "small_car"),
+    (12.0, 6.0, 2.0, 40_000.0, 2.4, 0.55, "utility"),
+];
+const DEMOS: [&str; 4] = ["kame", "esker", "moraine", "corrie"];
+pub(crate) const VEHICLES: usize = DEMOS.len() + OWN.len();
+
+/// Widths of a figure: a telephone, half a page, where the views change, a whole page.
+pub(crate) const WIDTHS: [f64; 6] = [320.0, 340.0, 480.0, 640.0, 760.0, 1000.0];
+const ACCELERATIONS_G: [f64; 13] = [
+    -1.5, -1.25, -1.0, -0.75, -0.5, -0.25, 0.0, 0.25, 0.5, 0.75, 1.0, 1.25, 1.5,
+];
+const GRADES: [f64; 7] = [-0.3, -0.12, -0.05, 0.0, 0.05, 0.12, 0.3];
+const SPEEDS_M_S: [f64; 3] = [0.0, 30.0, 70.0];
+const FRICTIONS: [(f64, f64); 6] = [
+    (0.05, 0.05),
+    (0.3, 0.3),
+    (0.85, 0.85),
+    (1.2, 1.2),
+    (1.8, 1.8),
+    (0.9, 0.2),
+];
+const LISTS: [&str; 3] = ["F1 R1 F1R1 F2R2", "R1", "F1 R1 F2 R2 F1R1 F1R2 F2R1 F2R2"];
+
+fn vehicle(index: usize) -> Scenario {
+    let Some((base, angle, height, mass, track, radius, body)) =
+        index.checked_sub(DEMOS.len()).map(|own| OWN[own])
+    else {
+        return scenario(&[("vehicle.base", DEMOS[index])]);
+    };
+    let mut own = scenario(&[("vehicle.body", body)]);
+    for (path, value, unit) in [
+        ("wheelbase", base, "m"),
+        ("cg_to_front_axle", angle, "m"),
+        ("cg_height", height, "m"),
+        ("mass", mass, "kg"),
+        ("track_front", track, "m"),
+        ("track_rear", track, "m"),
+        ("wheel_radius", radius, "m"),
+        ("drag_area", 1.0, "m^2"),
+        ("drag_height", 2.2 * height + 0.1, "m"),
+        ("ride_frequency_front", 1.0, "Hz"),
+        ("ride_frequency_rear", 1.1, "Hz"),
+        ("motor_torque", 300.0, "N m"),
+        ("motor_power", 150_000.0, "W"),
+        ("motor_ratio", 9.0, ""),
+    ] {
+        set(&mut own, &format!("vehicle.{path}"), value, unit);
+    }
+    own
+}
+
+fn set(scenario: &mut Scenario, path: &str, value: f64, unit: &str) {
+    let text = format!("{value} {unit}");
+    let outcome = scenario.set(path, text.trim());
+    assert!(outcome.is_ok(), "{path} = {text}: {outcome:?}");
+}
+
+/// One point of the grid.
+pub(crate) struct Case {
+    pub(crate) topic: &'static str,
+    pub(crate) view: View,
+    pub(crate) scenario: Scenario,
+    pub(crate) pinned: Option<Scenario>,
+    pub(crate) system: System,
+    pub(crate) width: f64,
+    pub(crate) caution: bool,
+}
+
+impl Case {
+    /// Draws it; none where the physics has no answer for it.
+    pub(crate) fn draw(&self) -> Option<Drawing> {
+        let topic = topic::find(self.topic).expect("the topic is there");
+        let look = Look {
+            width: self.width,
+            system: self.system,
+            pinned: self.pinned.as_ref(),
+            caution: self.caution,
+            ..Look::default()
+        };
+        let visual = Visual::of(topic).expect("every topic has a look");
+        visual.draw(&self.scenario, self.view, &look).ok()
+    }
+
+    /// The case in one line, as it would be typed.
+    pub(crate) fn name(&self) -> String {
+        let pinned = self.pinned.as_ref().map(show).unwrap_or_default();
+        format!(
+            "{} {} {} {:?} {}{}{pinned}",
+            self.topic,
+            self.view.word(),
+            self.width,
+            self.system,
+            show(&self.scenario),
+            if pinned.is_empty() { "" } else { " against " },
+        )
+    }
+}
+
+/// Calls for every point of a topic's grid: every vehicle with every width, and in each of these
+/// `draws` states of the rest, drawn with a fixed seed.
+pub(crate) fn each(topic: &'static str, draws: u32, mut act: impl FnMut(&Case)) {
+    let visual = Visual::of(topic::find(topic).expect("a topic")).expect("a look");
+    let mut draw = Draw::seeded(2026);
+    for index in 0..VEHICLES {
+        for width in WIDTHS {
+            for _ in 0..draws {
+                let (scenario, pinned) = state(topic, index, &mut draw);
+                let system = draw.one_of(&[System::Si, System::Us]);
+                let caution = draw.chance(0.5);
+                for view in visual.views {
+                    act(&Case {
+                        topic,
+                        view: *view,
+                        scenario: scenario.clone(),
+                        pinned: pinned.clone(),
+                        system,
+                        width,
+                        caution,
+                    });
+                }
+            }
+        }
+    }
+}
+
+fn state(topic: &str, index: usize, draw: &mut Draw) -> (Scenario, Option<Scenario>) {
+    let mut drawn = vehicle(index);
+    // Half of the states lie on level ground, where most figures are drawn.
+    if draw.chance(0.5) {
+        set(&mut drawn, "surface.grade", draw.one_of(&GRADES), "");
+    }
+    let mut pinned = None;
+    let names = Layout::NAMES;
+    match topic {
+        "load_transfer" => {
+            set(
+                &mut drawn,
+                "load_transfer.speed",
+                draw.one_of(&SPEEDS_M_S),
+                "m/s",
+            );
+            let path = "load_transfer.acceleration";
+            if draw.chance(0.3) {
+                let mut other = drawn.clone();
+                set(&mut other, path, draw.one_of(&ACCELERATIONS_G), "g");
+                pinned = Some(other);
+            }
+            let g = if draw.chance(0.7) {
+                draw.one_of(&ACCELERATIONS_G)
+            } else {
+                draw.between(-1.5, 1.5)
+            };
+            set(&mut drawn, path, g, "g");
+        }
+        "traction" => {
+            set(
+                &mut drawn,
+                "traction.speed",
+                draw.one_of(&SPEEDS_M_S),
+                "m/s",
+            );
+            friction(
+                &mut drawn,
+                draw,
+                "surface.friction_peak_left",
+                "surface.friction_peak_right",
+            );
+            let list: Vec<&str> = draw.one_of(&LISTS).split(' ').collect();
+            drawn
+                .set("layouts", &list.join(" "))
+                .expect("layouts are read");
+            drawn.set("layout", draw.one_of(names)).expect("a layout");
+        }
+        _ => {
+            friction(
+                &mut drawn,
+                draw,
+                "surface.friction_peak",
+                "surface.friction_sliding",
+            );
+            drawn.set("layout", draw.one_of(names)).expect("a layout");
+            let path = "turn_in_place.front_to_rear_wheel_speed";
+            set(
+                &mut drawn,
+                path,
+                draw.one_of(&[0.5, 0.8, 1.0, 1.25, 2.0]),
+                "",
+            );
+        }
+    }
+    (drawn, pinned)
+}
+
+fn friction(scenario: &mut Scenario, draw: &mut Draw, one: &str, other: &str) {
+    let (left, right) = draw.one_of(&FRICTIONS);
+    set(scenario, one, left, "");
+    set(scenario, other, right, "");
+}
