@@ -15,6 +15,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("allowed.level", "0 (ebene Fahrbahn)"),
     ("allowed.nearer_one", "ein Wert näher bei 1"),
     (
+        "allowed.other_question",
+        "eine andere Frage oder andere Werte des Szenarios",
+    ),
+    (
+        "allowed.ratio",
+        "eine Zahl wie 0,5 oder ein Prozentsatz wie 50 %",
+    ),
+    (
+        "allowed.seed",
+        "der Name einer Frage, dann eine ganze Zahl als Startwert",
+    ),
+    (
         "caution.load_transfer",
         "Starkes Beschleunigen gehört auf abgesperrtes Gelände ohne Zuschauer. Örtliches Recht und die Anweisungen des Fahrzeugherstellers gehen vor. Für Unterricht und frühen Vergleich; ersetzt keine zugelassene Ingenieurleistung.",
     ),
@@ -618,6 +630,183 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "{0} = „{1}“ ist nicht bekannt; erlaubt: {2}.",
     ),
     ("problem.wrong_dimension", "{0} ist eine Einheit für {1}"),
+    ("question.again", "Noch einmal fragen"),
+    ("question.another", "Eine andere versuchen"),
+    (
+        "question.change",
+        "Angenommen, eines ändert sich: {0} geht von {1} auf {2}. Was wird aus diesem Wert? {3}",
+    ),
+    ("question.changed", "Der Wert geht von {0} auf {1}."),
+    ("question.close", "weniger als 1\u{2009}% daneben"),
+    ("question.commit", "Vorhersage abgeben"),
+    ("question.far", "viel zu viel oder viel zu wenig"),
+    ("question.field", "Ihre Vorhersage: {0}"),
+    ("question.front_axle", "die Vorderachse"),
+    ("question.given", "Gegeben"),
+    ("question.hint", "Hinweis"),
+    (
+        "question.inside",
+        "Das liegt innerhalb der Toleranz von {0}.",
+    ),
+    (
+        "question.later",
+        "Bild, Zahlen und Rechenweg erscheinen nach Ihrer Vorhersage.",
+    ),
+    ("question.less", "er wird kleiner"),
+    (
+        "question.load_transfer.change.hint",
+        "Suchen Sie den geänderten Wert unter den Formelzeichen der Lastgleichung.",
+    ),
+    (
+        "question.load_transfer.heavier_axle",
+        "Das Auto beschleunigt mit {0}; ein negativer Wert heißt Bremsen. Welche Achse trägt mehr?",
+    ),
+    (
+        "question.load_transfer.heavier_axle.hint",
+        "Zwei Dinge entscheiden: die Lasten im Stand und die Last, die die Beschleunigung verlagert. Bestimmen Sie jedes für sich.",
+    ),
+    (
+        "question.load_transfer.lift_height",
+        "Wie hoch muss der Schwerpunkt (CG) liegen, damit die Vorderachse bei {0} abhebt?",
+    ),
+    (
+        "question.load_transfer.lift_height.hint",
+        "Wenn die Vorderachse nichts mehr trägt, müssen Gewicht und Trägheitskraft zusammen auf den hinteren Aufstandspunkt zeigen.",
+    ),
+    (
+        "question.load_transfer.ratio_acceleration",
+        "Bei welcher Beschleunigung trägt die Hinterachse das {0}-Fache der Vorderachse?",
+    ),
+    (
+        "question.load_transfer.ratio_acceleration.hint",
+        "Beide Lasten sind Geraden über der Beschleunigung, und ihre Summe bleibt das Gewicht.",
+    ),
+    (
+        "question.load_transfer.rear_load",
+        "Das Auto beschleunigt mit {0}. Wie groß ist seine Hinterachslast?",
+    ),
+    (
+        "question.load_transfer.rear_load.hint",
+        "Die Trägheitskraft greift in Schwerpunkthöhe an. Ihrem Moment müssen Achslasten das Gleichgewicht halten, die einen Radstand auseinanderliegen.",
+    ),
+    ("question.more", "er wird größer"),
+    (
+        "question.outside",
+        "Das liegt außerhalb der Toleranz von {0}.",
+    ),
+    ("question.rear_axle", "die Hinterachse"),
+    ("question.same", "er bleibt gleich"),
+    (
+        "question.tolerance",
+        "Richtig ist ein Wert, der höchstens {0} von der Antwort abweicht.",
+    ),
+    (
+        "question.tolerance_find",
+        "Richtig ist ein Wert, mit dem das Gefragte auf {0} genau eintritt.",
+    ),
+    ("question.too_little", "{0} zu wenig"),
+    ("question.too_much", "{0} zu viel"),
+    (
+        "question.traction.change.hint",
+        "Fragen Sie, welche Achsen antreiben und ob die Änderung ihnen mehr Last gibt, weniger oder gleich viel.",
+    ),
+    (
+        "question.traction.faster_drive",
+        "Ein Motor vorn (F1) oder einer hinten (R1): Welcher kann hier stärker beschleunigen?",
+    ),
+    (
+        "question.traction.faster_drive.hint",
+        "Zwei Dinge entscheiden: was jede Achse im Stand trägt und was die Beschleunigung mit dieser Last macht.",
+    ),
+    (
+        "question.traction.limit",
+        "Anordnung {0}: Welche größte Beschleunigung lassen die Reifen zu?",
+    ),
+    (
+        "question.traction.limit.hint",
+        "Die Last der angetriebenen Achse hängt von eben der Beschleunigung ab, die gesucht ist. Schreiben Sie die Kraft als Reibwert mal diese Last und lösen Sie auf.",
+    ),
+    (
+        "question.traction.needed_friction",
+        "Anordnung {0}: Welchen Haftbeiwert muss der Boden für eine Beschleunigung von {1} bieten?",
+    ),
+    (
+        "question.traction.needed_friction.hint",
+        "Bestimmen Sie die Last der angetriebenen Achse bei dieser Beschleunigung. Kraft durch Last ist der Beiwert, den sie braucht.",
+    ),
+    (
+        "question.traction.what_limits",
+        "Anordnung F1R1 mit fester Verteilung: Die Vorderachse liefert {0} der Antriebskraft. Was begrenzt die Beschleunigung?",
+    ),
+    (
+        "question.traction.what_limits.hint",
+        "Vergleichen Sie den vorderen Anteil der Kraft mit dem vorderen Anteil der Last an der Grenze, nicht im Stand.",
+    ),
+    (
+        "question.turn_in_place.change.hint",
+        "Schreiben Sie den Wert als Produkt: Reibwert, Last, ein Anteil aus der Form des Autos, ein Hebel. Was davon ändert sich?",
+    ),
+    (
+        "question.turn_in_place.energy",
+        "Wie viel Energie geht bei einer ganzen Drehung auf der Stelle in Reifen und Boden?",
+    ),
+    (
+        "question.turn_in_place.energy.hint",
+        "Reibkraft mal Gleitweg jeder Aufstandsfläche. Der Weg ist länger als der Kreis, den die Räder beschreiben, denn sie drehen sich auch.",
+    ),
+    (
+        "question.turn_in_place.feasible",
+        "Anordnung {0}: Kann sie das Auto hier auf der Stelle drehen, und warum?",
+    ),
+    (
+        "question.turn_in_place.feasible.hint",
+        "Zuerst: Welche Achsen können ihre beiden Räder gegeneinander antreiben? Dann: Was müssen diese Räder mitziehen?",
+    ),
+    (
+        "question.turn_in_place.lengthwise",
+        "Das Auto dreht sich mit vier angetriebenen Rädern auf der Stelle. Welcher Anteil der Reibung zeigt längs der Räder?",
+    ),
+    (
+        "question.turn_in_place.lengthwise.hint",
+        "Sehen Sie das Auto von oben: Radstand, Spurweite und die Diagonale zwischen zwei Rädern bilden ein Dreieck.",
+    ),
+    (
+        "question.turn_in_place.needed_friction",
+        "Bei welchem Gleitbeiwert verlangt das Drehen auf der Stelle im Mittel {0} an jedem Rad?",
+    ),
+    (
+        "question.turn_in_place.needed_friction.hint",
+        "Das Moment wächst im Verhältnis zum Reibwert. Bestimmen Sie es zuerst für einen Wert.",
+    ),
+    (
+        "question.turn_in_place.wheel_torque",
+        "Das Auto dreht sich mit vier angetriebenen Rädern auf der Stelle. Wie groß ist das mittlere Moment an einem Rad?",
+    ),
+    (
+        "question.turn_in_place.wheel_torque.hint",
+        "Jede Aufstandsfläche nutzt ihre ganze Reibung, aber nur der Teil längs des Rades verlangt Moment.",
+    ),
+    (
+        "question.unit",
+        "Eine Zahl allein gilt in {0}; andere Einheiten werden auch gelesen.",
+    ),
+    ("question.verdict", "Sie sagten {0}. Es ist {1}: {2}."),
+    (
+        "question.verdict_find",
+        "Sie sagten {0}. Daraus wird: {1}, {2} statt {3}, {4}. Die Antwort ist {5}.",
+    ),
+    (
+        "question.verdict_nothing",
+        "Sie sagten {0}. Damit kann das Auto nicht so sein, wie die Frage sagt. Die Antwort ist {1}.",
+    ),
+    (
+        "question.verdict_right",
+        "Sie sagten: {0}. Das ist richtig.",
+    ),
+    (
+        "question.verdict_wrong",
+        "Sie sagten: {0}. Richtig ist: {1}.",
+    ),
     (
         "reason.front_and_rear_slip",
         "vorn und hinten rutschen die Reifen",
@@ -681,6 +870,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "site.disclaimer",
         "Für Unterricht und frühen Vergleich. Ersetzt keine zugelassene Ingenieurleistung; örtliches Recht und die Anweisungen des Fahrzeugherstellers gehen vor.",
     ),
+    ("site.interface_default", "Vorgabe"),
+    ("site.interface_help", "Was es tut"),
+    ("site.interface_kind", "Typ"),
+    ("site.interface_name", "Bezeichnung"),
+    ("site.interface_schema", "JSON-Schema"),
+    ("site.interface_takes", "Nimmt"),
+    ("site.interface_topic", "Thema"),
+    ("site.interface_topics", "Themen"),
     (
         "site.invented",
         "Alle hier gezeigten Fahrzeuge sind erfunden; keines steht für ein wirkliches Auto.",
@@ -688,6 +885,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "site.licence",
         "Frei verwendbar unter der MIT- oder der Apache-2.0-Lizenz.",
+    ),
+    (
+        "site.no_script",
+        "Dieses Element braucht Skript, das hier abgeschaltet ist.",
     ),
     ("site.pages", "Seiten"),
     ("site.skip", "Zum Inhalt"),
@@ -911,6 +1112,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.copy_frame", "Rahmen zum Einbetten"),
     ("ui.copy_latex", "Als LaTeX kopieren"),
     ("ui.copy_link", "Link zu diesem Zustand"),
+    ("ui.copy_module", "Modul zum Einbetten"),
     ("ui.copy_text", "Als Text kopieren"),
     ("ui.data", "Zahlen dieses Diagramms"),
     ("ui.grips", "Griffe im Bild"),
@@ -968,6 +1170,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "why.no_turn",
         "bei diesen Raddrehzahlen halten die Räder einander fest, und das Auto dreht sich nicht",
+    ),
+    (
+        "why.question_unclear",
+        "mit diesem Szenario hat die Frage keine klare Antwort",
     ),
     (
         "why.slope_slides",

@@ -12,6 +12,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("allowed.level", "0 (suelo llano)"),
     ("allowed.nearer_one", "un valor más cercano a 1"),
     (
+        "allowed.other_question",
+        "otra pregunta u otros valores del escenario",
+    ),
+    (
+        "allowed.ratio",
+        "un número como 0,5 o un porcentaje como 50 %",
+    ),
+    (
+        "allowed.seed",
+        "el nombre de una pregunta y luego un número entero como semilla",
+    ),
+    (
         "caution.load_transfer",
         "Las aceleraciones fuertes se hacen en un recinto cerrado y sin espectadores. Prevalecen la ley local y las instrucciones del fabricante del vehículo. Para la enseñanza y una primera comparación; no sustituye el trabajo de un ingeniero habilitado.",
     ),
@@ -663,6 +675,174 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("problem.word", "{0} = «{1}» no se conoce; se admite: {2}."),
     ("problem.wrong_dimension", "{0} es una unidad de {1}"),
+    ("question.again", "Preguntar otra vez"),
+    ("question.another", "Probar con otra"),
+    (
+        "question.change",
+        "Supongamos que cambia una sola cosa: {0} pasa de {1} a {2}. ¿Qué ocurre con este valor? {3}",
+    ),
+    ("question.changed", "Pasa de {0} a {1}."),
+    ("question.close", "a menos del 1\u{2009}%"),
+    ("question.commit", "Enviar la predicción"),
+    ("question.far", "demasiado lejos"),
+    ("question.field", "Su predicción: {0}"),
+    ("question.front_axle", "el eje delantero"),
+    ("question.given", "Datos"),
+    ("question.hint", "Pista"),
+    ("question.inside", "Está dentro de la tolerancia del {0}."),
+    (
+        "question.later",
+        "La figura, los números y el cálculo aparecen después de su predicción.",
+    ),
+    ("question.less", "disminuye"),
+    (
+        "question.load_transfer.change.hint",
+        "Busque el valor que cambia entre los símbolos de la ecuación de la carga.",
+    ),
+    (
+        "question.load_transfer.heavier_axle",
+        "El coche acelera a {0}; un valor negativo es frenar. ¿Qué eje lleva más carga?",
+    ),
+    (
+        "question.load_transfer.heavier_axle.hint",
+        "Deciden dos cosas: las cargas en reposo y la carga que traslada la aceleración. Halle cada una por separado.",
+    ),
+    (
+        "question.load_transfer.lift_height",
+        "¿A qué altura debe estar el centro de gravedad (CG) para que el eje delantero se levante a {0}?",
+    ),
+    (
+        "question.load_transfer.lift_height.hint",
+        "Cuando el eje delantero no lleva nada, el peso y la fuerza de inercia juntos deben apuntar a la huella trasera.",
+    ),
+    (
+        "question.load_transfer.ratio_acceleration",
+        "¿A qué aceleración lleva el eje trasero {0} veces la carga del delantero?",
+    ),
+    (
+        "question.load_transfer.ratio_acceleration.hint",
+        "Ambas cargas son rectas en función de la aceleración, y su suma sigue siendo el peso.",
+    ),
+    (
+        "question.load_transfer.rear_load",
+        "El coche acelera a {0}. ¿Cuánto vale la carga del eje trasero?",
+    ),
+    (
+        "question.load_transfer.rear_load.hint",
+        "La fuerza de inercia actúa a la altura del centro de gravedad. Su momento lo equilibran cargas por eje separadas por una distancia entre ejes.",
+    ),
+    ("question.more", "aumenta"),
+    ("question.outside", "Está fuera de la tolerancia del {0}."),
+    ("question.rear_axle", "el eje trasero"),
+    ("question.same", "no cambia"),
+    (
+        "question.tolerance",
+        "Es correcto un valor que se aparte de la respuesta como mucho un {0}.",
+    ),
+    (
+        "question.tolerance_find",
+        "Es correcto un valor con el que lo pedido se cumple con un margen del {0}.",
+    ),
+    ("question.too_little", "{0} de menos"),
+    ("question.too_much", "{0} de más"),
+    (
+        "question.traction.change.hint",
+        "Pregúntese qué ejes son motrices y si el cambio les da más carga, menos o la misma.",
+    ),
+    (
+        "question.traction.faster_drive",
+        "Un motor delante (F1) o uno detrás (R1): ¿cuál puede acelerar más aquí?",
+    ),
+    (
+        "question.traction.faster_drive.hint",
+        "Deciden dos cosas: lo que lleva cada eje en reposo y lo que la aceleración hace con esa carga.",
+    ),
+    (
+        "question.traction.limit",
+        "Disposición {0}: ¿cuál es la mayor aceleración que permiten los neumáticos?",
+    ),
+    (
+        "question.traction.limit.hint",
+        "La carga del eje motriz depende de la misma aceleración que se busca. Escriba la fuerza como adherencia por esa carga y despeje.",
+    ),
+    (
+        "question.traction.needed_friction",
+        "Disposición {0}: ¿qué adherencia máxima debe ofrecer el suelo para una aceleración de {1}?",
+    ),
+    (
+        "question.traction.needed_friction.hint",
+        "Halle la carga del eje motriz a esa aceleración. La fuerza dividida por esa carga es la adherencia que necesita.",
+    ),
+    (
+        "question.traction.what_limits",
+        "Disposición F1R1 con reparto fijo: el eje delantero da el {0} de la fuerza de tracción. ¿Qué limita la aceleración?",
+    ),
+    (
+        "question.traction.what_limits.hint",
+        "Compare la parte delantera de la fuerza con la parte delantera de la carga en el límite, no en reposo.",
+    ),
+    (
+        "question.turn_in_place.change.hint",
+        "Escriba el valor como un producto: adherencia, carga, una parte que depende de la forma del coche, un brazo. ¿Cuál de ellos cambia?",
+    ),
+    (
+        "question.turn_in_place.energy",
+        "¿Cuánta energía va a los neumáticos y al suelo en un giro completo sobre el sitio?",
+    ),
+    (
+        "question.turn_in_place.energy.hint",
+        "Fuerza de rozamiento por el camino que desliza cada huella. El camino es más largo que el círculo de las ruedas, porque además giran.",
+    ),
+    (
+        "question.turn_in_place.feasible",
+        "Disposición {0}: ¿puede girar el coche sobre el sitio aquí, y por qué?",
+    ),
+    (
+        "question.turn_in_place.feasible.hint",
+        "Primero: ¿qué ejes pueden mover sus dos ruedas en sentidos opuestos? Después: ¿qué tienen que arrastrar esas ruedas?",
+    ),
+    (
+        "question.turn_in_place.lengthwise",
+        "El coche gira sobre el sitio con las cuatro ruedas motrices. ¿Qué parte del rozamiento va a lo largo de las ruedas?",
+    ),
+    (
+        "question.turn_in_place.lengthwise.hint",
+        "Mire el coche desde arriba: la distancia entre ejes, la vía y la diagonal entre dos ruedas forman un triángulo.",
+    ),
+    (
+        "question.turn_in_place.needed_friction",
+        "¿Con qué rozamiento al deslizar exige el giro sobre el sitio un par medio de {0} en cada rueda?",
+    ),
+    (
+        "question.turn_in_place.needed_friction.hint",
+        "El par crece en proporción al rozamiento. Hállelo primero para un valor.",
+    ),
+    (
+        "question.turn_in_place.wheel_torque",
+        "El coche gira sobre el sitio con las cuatro ruedas motrices. ¿Cuánto vale el par medio en una rueda?",
+    ),
+    (
+        "question.turn_in_place.wheel_torque.hint",
+        "Cada huella usa todo su rozamiento, pero solo la parte a lo largo de la rueda exige par.",
+    ),
+    (
+        "question.unit",
+        "Un número solo se toma en {0}; también se leen otras unidades.",
+    ),
+    ("question.verdict", "Su respuesta: {0}. Es {1}: {2}."),
+    (
+        "question.verdict_find",
+        "Su respuesta: {0}. Lo que resulta: {1}, {2} en vez de {3}, {4}. La respuesta es {5}.",
+    ),
+    (
+        "question.verdict_nothing",
+        "Su respuesta: {0}. Con ella el coche no puede ser como dice la pregunta. La respuesta es {1}.",
+    ),
+    ("question.verdict_right", "Su respuesta: {0}. Es correcta."),
+    (
+        "question.verdict_wrong",
+        "Su respuesta: {0}. Lo correcto es: {1}.",
+    ),
     (
         "reason.front_and_rear_slip",
         "patinan los neumáticos delanteros y traseros",
@@ -726,6 +906,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "site.disclaimer",
         "Para la enseñanza y una primera comparación. No sustituye el trabajo de un ingeniero habilitado; prevalecen la ley local y las instrucciones del fabricante del vehículo.",
     ),
+    ("site.interface_default", "Por defecto"),
+    ("site.interface_help", "Qué hace"),
+    ("site.interface_kind", "Tipo"),
+    ("site.interface_name", "Nombre"),
+    ("site.interface_schema", "Esquema JSON"),
+    ("site.interface_takes", "Admite"),
+    ("site.interface_topic", "Tema"),
+    ("site.interface_topics", "Temas"),
     (
         "site.invented",
         "Todos los vehículos mostrados aquí son inventados; ninguno representa un coche real.",
@@ -733,6 +921,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "site.licence",
         "De uso libre bajo la licencia MIT o la Apache 2.0.",
+    ),
+    (
+        "site.no_script",
+        "Este elemento necesita script, que aquí está desactivado.",
     ),
     ("site.pages", "Páginas"),
     ("site.skip", "Ir al contenido"),
@@ -968,6 +1160,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.copy_frame", "marco para incrustar"),
     ("ui.copy_latex", "Copiar como LaTeX"),
     ("ui.copy_link", "enlace a este estado"),
+    ("ui.copy_module", "módulo para incrustar"),
     ("ui.copy_text", "Copiar como texto"),
     ("ui.data", "Datos de este gráfico"),
     ("ui.grips", "Asas de la figura"),
@@ -1022,6 +1215,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "why.no_turn",
         "con estas velocidades de rueda, las ruedas se frenan unas a otras y el coche no gira",
+    ),
+    (
+        "why.question_unclear",
+        "con este escenario la pregunta no tiene una respuesta clara",
     ),
     (
         "why.slope_slides",
