@@ -149,6 +149,8 @@ fn side_of(car: &Car, a_g: f64, grade: f64, width: f64) -> Scene {
     let scale = ForceScale::fit(weight * 0.85, width);
     let inertia = car.mass_kg * a_g * g;
     side_view(&SideView {
+        cg_inputs: None,
+        inertia_input: None,
         width,
         title: format!(
             "Accelerating at {a_g:.2}\u{2009}g, the rear axle carries {:.2} times the front",
@@ -233,6 +235,7 @@ fn plan_of(car: &Car, width: f64, turning: bool, motors: (u8, u8), heading_rad: 
             } else {
                 (friction * 0.35, friction * 0.6)
             }),
+            ghost_n: None,
             sliding_m_s: turning.then_some((-left, forward)),
             label: if turning {
                 ValueLabel::default()
@@ -248,6 +251,7 @@ fn plan_of(car: &Car, width: f64, turning: bool, motors: (u8, u8), heading_rad: 
     );
     let steer = if turning { 0.0 } else { 0.12 };
     plan_view(&PlanView {
+        motor_turns: None,
         width,
         title: if turning {
             "Turning in place: every contact patch slides".into()

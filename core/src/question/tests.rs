@@ -165,7 +165,11 @@ fn no_two_choices_are_nearly_the_same_and_every_choice_comes_up() {
                             let change = asked.change.as_ref().unwrap();
                             let (before, after) = (change.before.value, change.after.value);
                             let share = ((after - before) / before).abs();
-                            assert!(share < 1e-9 || share > 0.0099, "{share}: {}", name(&asked));
+                            assert!(
+                                !(1e-9..=0.0099).contains(&share),
+                                "{share}: {}",
+                                name(&asked)
+                            );
                         }
                     }
                 }

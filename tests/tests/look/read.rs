@@ -143,6 +143,7 @@ fn add(page: &mut Page, mark: &Mark, per_unit: f64) {
             page.thing("half shaft", false, stroke(*from, *to, 2.0));
         }
         Mark::CentreOfGravity { at, radius } => page.thing("CG", false, disc(*at, *radius)),
+        Mark::PinnedRing { at } => page.thing("pinned value", false, disc(*at, 4.5)),
         Mark::TurningCentre { at } => page.thing("turning centre", false, disc(*at, 5.0)),
         Mark::Ground { from, to } => page.thing("ground", false, stroke(*from, *to, 1.6)),
         Mark::Dimension { from, to, gap } => {
