@@ -22,7 +22,7 @@ use crate::topic::Topic;
 /// let base = scenario.clone();
 /// scenario.set("surface.friction_peak", "1.6")?;
 /// scenario.set("vehicle.mass", "4080 lb")?;
-/// assert_eq!(link::link_query(traction, &scenario, &base), "mass=4080+lb&friction-peak=1.6");
+/// assert_eq!(link::link_query(traction, &scenario, &base), "friction-peak=1.6&mass=4080+lb");
 /// # Ok::<(), axlewright_core::Problem>(())
 /// ```
 #[must_use]
