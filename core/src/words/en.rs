@@ -9,6 +9,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("allowed.level", "0 (level ground)"),
     ("allowed.nearer_one", "a value nearer to 1"),
     (
+        "caution.launch",
+        "Hard launches belong on closed ground with no bystanders: a car can leave its path at once. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
+    ),
+    (
         "caution.load_transfer",
         "Hard acceleration belongs on closed ground with no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
     ),
@@ -32,10 +36,12 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("dimension.energy", "energy"),
     ("dimension.force", "force"),
     ("dimension.frequency", "frequency"),
+    ("dimension.inertia", "moment of inertia"),
     ("dimension.length", "length"),
     ("dimension.mass", "mass"),
     ("dimension.power", "power"),
     ("dimension.ratio", "a pure number"),
+    ("dimension.rotation", "rotational speed"),
     ("dimension.slope", "slope"),
     ("dimension.speed", "speed"),
     ("dimension.time", "time"),
@@ -184,6 +190,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.air.density",
         "Density of the air. At sea level and 15 °C: 1.225 kg/m³.",
     ),
+    (
+        "help.launch.model",
+        "Full: tyres slip, load moves as fast as the springs let it. Ideal: tyres grip at once and load moves at once, as in the first sums on paper.",
+    ),
+    (
+        "help.launch.slip_target",
+        "Slip that traction control holds. Left out: the peak slip.",
+    ),
+    (
+        "help.launch.time",
+        "Moment of the run that the side view shows.",
+    ),
+    (
+        "help.launch.traction_control",
+        "On: the motors hold the slip target. Off: they give all they have.",
+    ),
     ("help.layout", "The layout that the figure shows."),
     (
         "help.layouts",
@@ -196,6 +218,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "help.load_transfer.speed",
         "Speed at which drag and lift act. At rest there are none.",
+    ),
+    (
+        "help.motor_split.drive_unit_cost",
+        "Cost of one motor with its inverter and gears, in any unit. An assumption: change it to yours.",
+    ),
+    (
+        "help.motor_split.drive_unit_mass",
+        "Mass of one motor with its inverter and gears. An assumption: change it to yours.",
+    ),
+    (
+        "help.motor_split.speed",
+        "Speed up to which the motors are to reach the traction limit.",
     ),
     (
         "help.surface.friction_peak",
@@ -263,6 +297,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "An invented demo vehicle. Every other vehicle field changes one value of it.",
     ),
     (
+        "help.vehicle.battery_power",
+        "Most power that the battery gives all motors together. Left out: as much as they ask for.",
+    ),
+    (
         "help.vehicle.body",
         "Body outline that the figure draws. It has no part in the sums.",
     ),
@@ -291,6 +329,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Ratio between driveshaft and solid axle.",
     ),
     (
+        "help.vehicle.gear_efficiency",
+        "Share of a motor's power that its gears pass on.",
+    ),
+    (
         "help.vehicle.lift_area_front",
         "Lift coefficient of the front axle times frontal area. Downforce is negative.",
     ),
@@ -299,6 +341,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Lift coefficient of the rear axle times frontal area. Downforce is negative.",
     ),
     ("help.vehicle.mass", "Mass of the vehicle with its load."),
+    (
+        "help.vehicle.motor_decline_speed",
+        "Speed of the motor above which its power falls as one over the speed. Left out: none.",
+    ),
+    (
+        "help.vehicle.motor_max_speed",
+        "Highest speed of the motor. Left out: none.",
+    ),
     ("help.vehicle.motor_power", "Peak power of one motor."),
     (
         "help.vehicle.motor_ratio",
@@ -325,6 +375,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Rolling-resistance coefficient.",
     ),
     (
+        "help.vehicle.rotor_inertia",
+        "Moment of inertia of one rotor about its own axis.",
+    ),
+    (
         "help.vehicle.track_front",
         "Distance between the front wheels.",
     ),
@@ -341,8 +395,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Share of its friction that a tyre loses when its load rises by the reference load.",
     ),
     (
+        "help.vehicle.tyre_peak_slip",
+        "Slip at which a tyre grips best. Left out, or without a wheel inertia: the tyre grips at once and needs no slip.",
+    ),
+    (
         "help.vehicle.tyre_reference_load",
         "Wheel load at which the coefficient of friction is as given. Left out: a quarter of the weight.",
+    ),
+    (
+        "help.vehicle.tyre_relaxation_length",
+        "Distance that a tyre rolls while its slip builds up.",
     ),
     (
         "help.vehicle.tyre_width_front",
@@ -352,13 +414,24 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.vehicle.tyre_width_rear",
         "Width of a rear tyre, for the figure.",
     ),
+    (
+        "help.vehicle.wheel_inertia",
+        "Moment of inertia of one wheel with its tyre about its axle.",
+    ),
     ("help.vehicle.wheel_radius", "Rolling radius of the wheels."),
     ("help.vehicle.wheelbase", "Distance between the axles."),
     ("input.air.density", "air density"),
+    ("input.launch.model", "model"),
+    ("input.launch.slip_target", "slip target"),
+    ("input.launch.time", "time shown"),
+    ("input.launch.traction_control", "traction control"),
     ("input.layout", "layout shown"),
     ("input.layouts", "layouts"),
     ("input.load_transfer.acceleration", "acceleration"),
     ("input.load_transfer.speed", "speed"),
+    ("input.motor_split.drive_unit_cost", "cost of a drive unit"),
+    ("input.motor_split.drive_unit_mass", "mass of a drive unit"),
+    ("input.motor_split.speed", "speed"),
     ("input.surface.friction_peak", "peak friction"),
     ("input.surface.friction_peak_left", "peak friction, left"),
     ("input.surface.friction_peak_right", "peak friction, right"),
@@ -379,6 +452,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.vehicle.anti_lift_front", "anti-lift, front"),
     ("input.vehicle.anti_squat_rear", "anti-squat, rear"),
     ("input.vehicle.base", "vehicle"),
+    ("input.vehicle.battery_power", "battery power"),
     ("input.vehicle.body", "body outline"),
     ("input.vehicle.cg_height", "CG height"),
     ("input.vehicle.cg_to_front_axle", "CG behind front axle"),
@@ -386,9 +460,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.vehicle.drag_area", "drag area"),
     ("input.vehicle.drag_height", "drag height"),
     ("input.vehicle.final_drive_ratio", "final drive ratio"),
+    ("input.vehicle.gear_efficiency", "gear efficiency"),
     ("input.vehicle.lift_area_front", "lift area, front"),
     ("input.vehicle.lift_area_rear", "lift area, rear"),
     ("input.vehicle.mass", "mass"),
+    (
+        "input.vehicle.motor_decline_speed",
+        "motor's second corner speed",
+    ),
+    ("input.vehicle.motor_max_speed", "motor's highest speed"),
     ("input.vehicle.motor_power", "motor power"),
     ("input.vehicle.motor_ratio", "motor ratio"),
     ("input.vehicle.motor_torque", "motor torque"),
@@ -402,15 +482,56 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "front share of roll stiffness",
     ),
     ("input.vehicle.rolling_resistance", "rolling resistance"),
+    ("input.vehicle.rotor_inertia", "rotor inertia"),
     ("input.vehicle.track_front", "front track width"),
     ("input.vehicle.track_rear", "rear track width"),
     ("input.vehicle.tyre_friction", "tyre friction"),
     ("input.vehicle.tyre_load_sensitivity", "load sensitivity"),
+    ("input.vehicle.tyre_peak_slip", "peak slip"),
     ("input.vehicle.tyre_reference_load", "reference wheel load"),
+    ("input.vehicle.tyre_relaxation_length", "relaxation length"),
     ("input.vehicle.tyre_width_front", "tyre width, front"),
     ("input.vehicle.tyre_width_rear", "tyre width, rear"),
+    ("input.vehicle.wheel_inertia", "wheel inertia"),
     ("input.vehicle.wheel_radius", "wheel radius"),
     ("input.vehicle.wheelbase", "wheelbase"),
+    ("output.launch.end_speed", "speed at the end of the run"),
+    (
+        "output.launch.front_grip_limited_until",
+        "front tyres limit until",
+    ),
+    ("output.launch.front_peak_slip", "largest slip, front"),
+    (
+        "output.launch.motor_energy",
+        "energy from the motors' shafts, to 60 mph",
+    ),
+    ("output.launch.outcome", "end of the run"),
+    (
+        "output.launch.quarter_mile_speed",
+        "speed at the quarter mile",
+    ),
+    ("output.launch.quarter_mile_time", "time for a quarter mile"),
+    (
+        "output.launch.quarter_mile_time_after_rollout",
+        "time for a quarter mile, rollout left out",
+    ),
+    (
+        "output.launch.rear_grip_limited_until",
+        "rear tyres limit until",
+    ),
+    ("output.launch.rear_peak_slip", "largest slip, rear"),
+    (
+        "output.launch.rollout_time",
+        "time for the first foot (rollout)",
+    ),
+    ("output.launch.time_to_100_km_h", "time to 100 km/h"),
+    ("output.launch.time_to_160_km_h", "time to 160 km/h"),
+    ("output.launch.time_to_60_mph", "time to 60 mph"),
+    (
+        "output.launch.time_to_60_mph_after_rollout",
+        "time to 60 mph, rollout left out",
+    ),
+    ("output.launch.tyre_heat", "heat from slip, to 60 mph"),
     (
         "output.load_transfer.drop_rear",
         "drop of the body over the rear axle",
@@ -579,6 +700,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("reason.front_and_rear_slip", "front and rear tyres slip"),
     ("reason.front_lift", "front axle lifts"),
     ("reason.front_slip", "front tyres slip"),
+    ("reason.launch_done", "Every mark was passed."),
+    (
+        "reason.launch_no_grip",
+        "The tyres cannot hold what it takes to move the car here.",
+    ),
+    (
+        "reason.launch_time_over",
+        "The time that is simulated, two minutes, ran out.",
+    ),
+    (
+        "reason.launch_too_weak",
+        "The motors are too weak to move the car here.",
+    ),
+    ("reason.launch_top_speed", "The car goes no faster."),
     ("reason.motor_torque", "motors have no more torque"),
     (
         "reason.motor_torque_too_small",
@@ -647,6 +782,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("site.surface_quoted", "quoted in another text"),
     ("site.surface_sliding", "Sliding friction"),
     (
+        "source.launch",
+        "Equation of motion m·a = F_f + F_r − resistance, integrated from rest (Dormand and Prince, order 5)",
+    ),
+    (
         "source.load_transfer",
         "Jazar, Vehicle Dynamics: Theory and Application, ch. 2, eq. 2.121–2.122",
     ),
@@ -667,6 +806,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "starter.intro",
         "A line that begins with # is a comment; remove the # to set that field.",
     ),
+    (
+        "step.after_rollout",
+        "the clock starts after the first foot",
+    ),
     ("step.available", "torque that one motor gives its wheel"),
     ("step.centre", "turning centre: the lateral forces balance"),
     (
@@ -683,6 +826,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.drag", "aerodynamic drag"),
     ("step.drop_rear", "drop over the rear axle"),
+    ("step.end_speed", "speed at the end: read off the run"),
     ("step.energy", "energy lost to sliding in one full turn"),
     ("step.force", "tractive force that this acceleration needs"),
     ("step.force_front", "tractive force of one front wheel"),
@@ -711,6 +855,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "step.grip",
         "tractive force of an axle that slips: all the friction it has",
+    ),
+    (
+        "step.grip_until",
+        "last moment at which grip, not the motor, limits this axle: read off the run",
     ),
     ("step.heave", "heave of the CG"),
     (
@@ -757,12 +905,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "equation of motion, solved together with friction and the axle loads below",
     ),
     (
+        "step.motor_energy",
+        "energy from the motors: what moves the car and its spinning parts, and what drag (W_D), rolling resistance (W_R), grade (W_G) and slip take",
+    ),
+    (
         "step.other_holds",
         "moment with which the other axle resists being dragged sideways",
     ),
     (
         "step.pair_drives",
         "most that the driven pair can make about its own axle",
+    ),
+    (
+        "step.peak_slip",
+        "largest slip of this axle: read off the run",
     ),
     ("step.pitch", "pitch angle, nose down positive"),
     ("step.ratio", "rear load over front load"),
@@ -806,6 +962,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.static_front", "front axle load at rest on the level"),
     ("step.static_rear", "rear axle load at rest on the level"),
+    (
+        "step.time_to_distance",
+        "time: distance over the mean speed of the run",
+    ),
+    (
+        "step.time_to_speed",
+        "time: momentum over the mean of all forces, which the run adds up (F_t: mean tractive force, R_m: mean resistance)",
+    ),
     ("step.torque", "mean torque per wheel"),
     ("step.torque_front", "torque of one front wheel"),
     ("step.torque_rear", "torque of one rear wheel"),
@@ -814,8 +978,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "rear axle load gained against rest on the level",
     ),
     (
+        "step.trap_speed",
+        "speed there: what the mean of all forces gives in that time",
+    ),
+    (
         "step.two_to_one",
         "acceleration at which the rear carries twice the front",
+    ),
+    (
+        "step.tyre_heat",
+        "heat from slip, front and rear: force times sliding speed, added up",
     ),
     ("step.weight", "weight"),
     ("surface.asphalt_dry", "dry asphalt or concrete"),
