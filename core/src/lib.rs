@@ -27,6 +27,7 @@ pub mod layout;
 pub mod load_transfer;
 pub mod math;
 pub mod motor;
+pub mod motor_split;
 pub mod road_load;
 mod root;
 mod scenario;

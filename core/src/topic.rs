@@ -6,7 +6,7 @@ use crate::scenario::Scenario;
 use crate::tree::Tree;
 use crate::units::Dimension;
 use crate::working::{self, Step};
-use crate::{launch, load_transfer, traction, turn_in_place};
+use crate::{launch, load_transfer, motor_split, traction, turn_in_place};
 
 /// A topic: its names, what it reads, what it answers, and how.
 #[derive(Debug)]
@@ -94,6 +94,7 @@ pub struct Report {
 pub const TOPICS: &[&Topic] = &[
     &load_transfer::TOPIC,
     &traction::TOPIC,
+    &motor_split::TOPIC,
     &launch::TOPIC,
     &turn_in_place::TOPIC,
 ];

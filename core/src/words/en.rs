@@ -17,6 +17,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Hard acceleration belongs on closed ground with no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
     ),
     (
+        "caution.motor_split",
+        "What these motors can do belongs on closed ground with no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
+    ),
+    (
         "caution.traction",
         "At the traction limit a car can leave its path. Closed ground only, no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
     ),
@@ -575,6 +579,51 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.load_transfer.two_to_one_acceleration",
         "acceleration at which the load is 2 : 1",
     ),
+    ("output.motor_split.drive_cost", "cost of the drive units"),
+    ("output.motor_split.drive_mass", "mass of the drive units"),
+    (
+        "output.motor_split.front_load_share_at_limit",
+        "front share of the load at the limit",
+    ),
+    (
+        "output.motor_split.front_load_share_at_rest",
+        "front share of the load at rest",
+    ),
+    (
+        "output.motor_split.like_motors_limit",
+        "limit with the same torque from every motor",
+    ),
+    (
+        "output.motor_split.matching_acceleration",
+        "acceleration at which torque and load match",
+    ),
+    (
+        "output.motor_split.motor_power_needed",
+        "power of one motor that reaches the limit",
+    ),
+    (
+        "output.motor_split.motor_torque_needed",
+        "torque of one motor that reaches the limit",
+    ),
+    ("output.motor_split.motors", "motors"),
+    ("output.motor_split.parts", "parts"),
+    (
+        "output.motor_split.time_saved",
+        "time saved against the quickest with fewer motors",
+    ),
+    (
+        "output.motor_split.time_to_60_mph",
+        "time to 60 mph, ideal grip",
+    ),
+    (
+        "output.motor_split.torque_front_share",
+        "front share of the torque of like motors",
+    ),
+    ("output.motor_split.traction_limit", "traction limit"),
+    (
+        "output.motor_split.yaw_moment",
+        "yaw moment, motors left against right",
+    ),
     ("output.traction.acceleration", "traction limit"),
     (
         "output.traction.front_adhesion_utilisation",
@@ -790,6 +839,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Jazar, Vehicle Dynamics: Theory and Application, ch. 2, eq. 2.121–2.122",
     ),
     (
+        "source.motor_split",
+        "Balance of forces and moments; like motors share torque as their number",
+    ),
+    (
         "source.squat",
         "Body on two independent springs, pitch inertia m·a·b; common practice, no source",
     ),
@@ -825,6 +878,8 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "distance of the CG ahead of the rear axle",
     ),
     ("step.drag", "aerodynamic drag"),
+    ("step.drive_cost", "cost of all drive units"),
+    ("step.drive_mass", "mass of all drive units"),
     ("step.drop_rear", "drop over the rear axle"),
     ("step.end_speed", "speed at the end: read off the run"),
     ("step.energy", "energy lost to sliding in one full turn"),
@@ -876,6 +931,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.lift_front", "lift on the front axle"),
     ("step.lift_rear", "lift on the rear axle"),
     (
+        "step.like_motors",
+        "limit when every motor gives the same torque: equation of motion, solved with friction and axle loads (R_0: what holds the car back)",
+    ),
+    (
         "step.limit_all",
         "limit of all-wheel drive: each axle gives all it has, so load transfer cancels out",
     ),
@@ -897,6 +956,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "limit of rear drive: load comes to the axle that drives",
     ),
     (
+        "step.matching",
+        "acceleration at which the front share of the load is that of the torque",
+    ),
+    (
+        "step.motion_all",
+        "limit when each axle gives all it has: equation of motion, solved with friction and axle loads (R_0: what holds the car back)",
+    ),
+    (
         "step.motion_motor",
         "equation of motion, solved with the motors at their torque",
     ),
@@ -908,6 +975,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.motor_energy",
         "energy from the motors: what moves the car and its spinning parts, and what drag (W_D), rolling resistance (W_R), grade (W_G) and slip take",
     ),
+    ("step.motors", "motors: front and rear"),
     (
         "step.other_holds",
         "moment with which the other axle resists being dragged sideways",
@@ -917,10 +985,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "most that the driven pair can make about its own axle",
     ),
     (
+        "step.parts",
+        "parts: motor, inverter and gears for each motor, two half shafts for each driven axle, a differential where one motor drives two wheels",
+    ),
+    (
         "step.peak_slip",
         "largest slip of this axle: read off the run",
     ),
     ("step.pitch", "pitch angle, nose down positive"),
+    (
+        "step.power_needed",
+        "power of the motor that pushes hardest at the limit at this speed (F_v: its force there)",
+    ),
     ("step.ratio", "rear load over front load"),
     ("step.rear_force", "tractive force of the rear axle"),
     ("step.rear_load", "rear axle load"),
@@ -963,6 +1039,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.static_front", "front axle load at rest on the level"),
     ("step.static_rear", "rear axle load at rest on the level"),
     (
+        "step.time_saved",
+        "time saved against the quickest layout compared that has fewer motors",
+    ),
+    (
         "step.time_to_distance",
         "time: distance over the mean speed of the run",
     ),
@@ -972,7 +1052,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.torque", "mean torque per wheel"),
     ("step.torque_front", "torque of one front wheel"),
+    (
+        "step.torque_needed",
+        "torque of the motor that pushes hardest at the limit (F_1: its force)",
+    ),
     ("step.torque_rear", "torque of one rear wheel"),
+    (
+        "step.torque_share",
+        "front share of the torque of like motors",
+    ),
     (
         "step.transfer",
         "rear axle load gained against rest on the level",
@@ -990,6 +1078,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "heat from slip, front and rear: force times sliding speed, added up",
     ),
     ("step.weight", "weight"),
+    (
+        "step.yaw_pair",
+        "yaw moment: one wheel of a pair pushes, the other pulls, each with its motor or its grip, whichever is less",
+    ),
     ("surface.asphalt_dry", "dry asphalt or concrete"),
     ("surface.asphalt_wet", "wet asphalt"),
     ("surface.concrete_wet", "wet concrete"),
@@ -1002,7 +1094,9 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.short.ice", "ice"),
     ("surface.short.snow", "snow"),
     ("surface.snow", "hard-packed snow"),
+    ("topic.launch", "The launch"),
     ("topic.load_transfer", "Weight transfer"),
+    ("topic.motor_split", "How many motors"),
     ("topic.traction", "Traction limits"),
     ("topic.turn_in_place", "Turning in place"),
     ("ui.no", "no"),
