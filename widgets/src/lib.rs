@@ -6,7 +6,9 @@
 pub mod element;
 pub mod figure;
 pub mod figure_file;
+pub mod launch;
 pub mod load_transfer;
+pub mod motor_split;
 mod side;
 pub mod table;
 pub mod traction;

@@ -20,7 +20,7 @@ pub use report::TOPIC;
 
 pub use run::{
     LONGEST_S, MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Mark,
-    Outcome, Run, Watch, at_time, follow, run,
+    Outcome, Run, Watch, at_time, follow, follow_run, run,
 };
 pub use state::{Attitude, AxleLimit, Instant};
 

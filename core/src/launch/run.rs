@@ -138,7 +138,13 @@ pub type Watch<'a> = &'a mut dyn FnMut(&Step, &Instant);
 /// Runs a layout from rest until it has passed every mark, or cannot.
 #[must_use]
 pub fn run(question: &Question, layout: Layout) -> Run {
-    follow(question, layout, tolerance(question), &mut |_, _| {})
+    follow_run(question, layout, &mut |_, _| {})
+}
+
+/// As [`run`], with each step told.
+#[must_use]
+pub fn follow_run(question: &Question, layout: Layout, watch: Watch) -> Run {
+    follow(question, layout, tolerance(question), watch)
 }
 
 fn begin(car: &Car, tolerance: f64) -> Adaptive {
@@ -152,7 +158,7 @@ fn begin(car: &Car, tolerance: f64) -> Adaptive {
     Adaptive::new(car.at_rest(), (MOST, place::WATCHED), scales, tolerance)
 }
 
-/// As [`run`], with the tolerance of a step given, and each step told.
+/// As [`follow_run`], with the tolerance of a step given.
 #[must_use]
 pub fn follow(question: &Question, layout: Layout, tolerance: f64, watch: Watch) -> Run {
     let car = Car::new(question, layout);

@@ -53,8 +53,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.axis.acceleration", "acceleration"),
     ("figure.axis.axle_load", "axle load"),
     ("figure.axis.friction", "peak friction"),
+    ("figure.axis.front_share", "front share"),
     ("figure.axis.limit", "traction limit"),
     ("figure.axis.sliding_friction", "sliding friction"),
+    ("figure.axis.speed", "speed"),
+    ("figure.axis.time", "time"),
     ("figure.axis.wheel_torque", "highest wheel torque"),
     ("figure.braking", "braking force"),
     ("figure.caution", "Caution"),
@@ -64,6 +67,35 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.grade", "grade {0}"),
     ("figure.inertia", "m·a"),
     ("figure.invented", "Invented vehicle \"{0}\"."),
+    (
+        "figure.launch.all_grip",
+        "The tyres of all driven axles limit",
+    ),
+    (
+        "figure.launch.chart_describe",
+        "Lines of speed against time. Time to 60 mph: {0}.",
+    ),
+    (
+        "figure.launch.chart_title",
+        "{0} reaches 60 mph in {1}, {2} in {3}",
+    ),
+    ("figure.launch.chart_title_plain", "Speed against time"),
+    (
+        "figure.launch.describe",
+        "Side view of a car that faces right, layout {0}, {1} after the start, at {2} and accelerating at {3}. Front axle load {4}, rear axle load {5}; slip front {6}, rear {7}. {8}.",
+    ),
+    ("figure.launch.front_grip", "The front tyres limit"),
+    (
+        "figure.launch.key",
+        "What limits: front tyres (blue, short dashes), rear tyres (orange, long dashes), all tyres (green, dash and dot), motor torque (dots), power (solid line).",
+    ),
+    ("figure.launch.power", "The motors' power limits"),
+    ("figure.launch.rear_grip", "The rear tyres limit"),
+    (
+        "figure.launch.title",
+        "{0} after {1}: {2}, {3} from the start",
+    ),
+    ("figure.launch.torque", "The motors' torque limits"),
     ("figure.line.available", "one motor has"),
     ("figure.line.front", "front axle"),
     ("figure.line.needed", "needed"),
@@ -94,6 +126,56 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("figure.mark.front_lift", "front lifts"),
     ("figure.mark.two_to_one", "2 : 1"),
+    (
+        "figure.motor_split.arrow",
+        "arrow: the force that it pushes with",
+    ),
+    (
+        "figure.motor_split.chart_describe",
+        "The front share of the load falls in a straight line from {0} at rest. Like motors keep their share. They meet at: {1}.",
+    ),
+    (
+        "figure.motor_split.chart_title",
+        "Front share of the load, and of the torque of like motors",
+    ),
+    (
+        "figure.motor_split.circle",
+        "circle: the friction that the patch has",
+    ),
+    (
+        "figure.motor_split.describe",
+        "Plan view of a car that faces right with layout {0}: {1} in front, {2} behind. At its traction limit of {3} the load is split {4}, front to rear; like motors split their torque {5}.",
+    ),
+    ("figure.motor_split.line_load", "load"),
+    ("figure.motor_split.mark_limit", "tyres end"),
+    (
+        "figure.motor_split.note_equal",
+        "with the same torque from every motor (each at its best: {0})",
+    ),
+    (
+        "figure.motor_split.note_load",
+        "load, front to rear, at the limit of {0}",
+    ),
+    (
+        "figure.motor_split.note_torque",
+        "torque of like motors, front to rear",
+    ),
+    (
+        "figure.motor_split.title",
+        "{0}: torque and load match at {1}",
+    ),
+    (
+        "figure.motor_split.title_beyond",
+        "{0}: torque and load would match at {1}, but the tyres end at {2}",
+    ),
+    (
+        "figure.motor_split.title_braking",
+        "{0}: torque and load would match only in braking, at {1}",
+    ),
+    (
+        "figure.motor_split.title_one_axle",
+        "{0} drives one axle and reaches {1}",
+    ),
     ("figure.own", "Vehicle as given."),
     ("figure.rear_load", "rear axle load, {0}"),
     ("figure.squat", "Squat drawn {0} times larger than it is."),
