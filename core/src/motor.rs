@@ -86,6 +86,25 @@ impl Envelope {
     }
 }
 
+/// Tractive force of a torque at a motor's shaft, F = T·i·η/R \[N\].
+///
+/// `ratio`: i; `efficiency`: η of the gears; `radius_m`: R.
+///
+/// ```
+/// let force_n = axlewright_core::motor::tractive_force_n(325.0, 4.28, 0.85, 0.33);
+/// assert!((force_n - 3583.0).abs() < 1.0);
+/// ```
+#[must_use]
+pub fn tractive_force_n(torque_n_m: f64, ratio: f64, efficiency: f64, radius_m: f64) -> f64 {
+    torque_n_m * ratio * efficiency / radius_m
+}
+
+/// Speed of the car at a speed of a motor's shaft, V = ω·R/i·(1 − σ) \[m/s\], with slip σ.
+#[must_use]
+pub fn road_speed_m_s(speed_rad_s: f64, ratio: f64, radius_m: f64, slip: f64) -> f64 {
+    speed_rad_s * radius_m / ratio * (1.0 - slip)
+}
+
 /// Kind of machine, as far as its losses differ.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Machine {

@@ -4,12 +4,15 @@ use super::Slip;
 use super::car::Car;
 use super::state::{AxleLimit, Instant, SLIP, SPEED, TREAD};
 use crate::integrate::State;
-use crate::motor::EndOf;
+use crate::motor::{self, EndOf};
 
 /// Time in which traction control brings the slip of the tyre to its target \[s\].
 const SLIP_TIME_S: f64 = 0.03;
 /// Time in which it brings the speed of the wheel there \[s\].
 const WHEEL_TIME_S: f64 = 0.01;
+
+/// Share of the acceleration that lifts the front wheels over which torque is taken back.
+const LIFT_ROOM: f64 = 0.05;
 
 /// What the forces of an instant depend on besides the state.
 pub(super) struct Surroundings<'a> {
@@ -30,8 +33,13 @@ impl Car<'_> {
         let (torque_n_m, end) = question
             .motor
             .torque(tread_m_s / question.radius_m * question.ratio);
-        let force_n = self.motors[axle] * question.gear_efficiency * question.ratio * torque_n_m
-            / question.radius_m;
+        let force_n = self.motors[axle]
+            * motor::tractive_force_n(
+                torque_n_m,
+                question.ratio,
+                question.gear_efficiency,
+                question.radius_m,
+            );
         let limit = match end {
             EndOf::Torque => AxleLimit::Torque,
             EndOf::Power => AxleLimit::Power,
@@ -190,14 +198,9 @@ impl Car<'_> {
         } else {
             found
         };
-        let mut driven_n = 0.0;
         for axle in 0..2 {
             instant.forces_n[axle] = one(axle, instant.loads_n[axle], found).0;
-            if self.driven(axle) {
-                driven_n += instant.loads_n[axle];
-            }
         }
-        let mass_kg = self.question.chassis.mass_kg();
         for axle in 0..2 {
             if !self.driven(axle) {
                 continue;
@@ -216,13 +219,15 @@ impl Car<'_> {
                     (rim_n, limit) = (hold_n, AxleLimit::Grip);
                 }
             }
-            // No more than keeps the front wheels on the ground.
-            let most_n = (mass_kg * around.lift_m_s2 + around.resistance_n).max(0.0)
-                * instant.loads_n[axle]
-                / driven_n.max(1e-9)
-                + spinning_kg * held;
-            if most_n < rim_n {
-                (rim_n, limit) = (most_n.max(0.0), AxleLimit::FrontLift);
+            // Near the acceleration that lifts the front wheels, torque is taken back to what the tyres
+            // push with already.
+            let room = (around.lift_m_s2 - found) / (LIFT_ROOM * around.lift_m_s2);
+            if room < 1.0 {
+                let steady_n = (instant.forces_n[axle] + spinning_kg * held).max(0.0);
+                let most_n = steady_n + room.max(0.0) * (rim_n - steady_n);
+                if most_n < rim_n {
+                    (rim_n, limit) = (most_n, AxleLimit::FrontLift);
+                }
             }
             (rims_n[axle], instant.limits[axle]) = (rim_n, limit);
         }
