@@ -152,12 +152,7 @@ impl Car<'_> {
                 };
             }
         }
-        if lifting {
-            // The axles give no more than lifts the front wheels.
-            let needed_n = self.question.chassis.mass_kg() * found + around.resistance_n;
-            let have_n = instant.forces_n[0] + instant.forces_n[1];
-            let share = if have_n > 0.0 { needed_n / have_n } else { 0.0 };
-            instant.forces_n = instant.forces_n.map(|force_n| share * force_n);
+        if self.settle(instant, around) {
             *rims_n = [0, 1].map(|axle| {
                 if self.driven(axle) {
                     instant.forces_n[axle] + self.spinning_kg[axle] * found
@@ -166,6 +161,28 @@ impl Car<'_> {
                 }
             });
         }
+    }
+
+    /// Where the lift of an axle ends what the forces ask for, the driven axles give what the
+    /// acceleration needs and no more, each in proportion to its load. Tells whether that was so.
+    fn settle(&self, instant: &mut Instant, around: &Surroundings) -> bool {
+        let chassis = &self.question.chassis;
+        let needed_n = chassis.mass_kg() * instant.acceleration_m_s2 + around.resistance_n;
+        let over_n = instant.forces_n[0] + instant.forces_n[1] - needed_n;
+        if over_n.abs() <= 1e-11 * (chassis.weight_n() + needed_n.abs()) {
+            return false;
+        }
+        let weights = [0, 1].map(|axle| {
+            if self.driven(axle) {
+                instant.loads_n[axle] + 1e-9
+            } else {
+                0.0
+            }
+        });
+        for (force_n, weight) in instant.forces_n.iter_mut().zip(weights) {
+            *force_n -= over_n * weight / (weights[0] + weights[1]);
+        }
+        true
     }
 
     /// Tyres that need slip: their force follows from the state, and the motors follow it.
@@ -201,6 +218,7 @@ impl Car<'_> {
         for axle in 0..2 {
             instant.forces_n[axle] = one(axle, instant.loads_n[axle], found).0;
         }
+        self.settle(instant, around);
         for axle in 0..2 {
             if !self.driven(axle) {
                 continue;
