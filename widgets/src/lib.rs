@@ -3,6 +3,7 @@
 //! Figures are drawn the same natively and in the browser; no web type appears in their code. The
 //! elements exist only in WebAssembly.
 
+pub mod compare;
 pub mod element;
 pub mod figure;
 pub mod figure_file;

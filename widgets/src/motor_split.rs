@@ -19,6 +19,7 @@ use axlewright_core::{GRAVITY_M_S2, Problem, Scenario, format};
 pub const VISUAL: Visual = Visual {
     views: &[View::Plan, View::Chart],
     table: axlewright_core::motor_split::COLUMNS,
+    places_motors: true,
     ..Visual::of_topic(&TOPIC, draw)
 };
 

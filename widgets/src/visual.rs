@@ -110,6 +110,8 @@ pub struct Visual {
     pub table: &'static [&'static str],
     /// Path of the input that is the time shown, where the topic has a run to play.
     pub playback: Option<&'static str>,
+    /// Whether the reader may place motors in its plan view.
+    pub places_motors: bool,
 }
 
 /// Draws a view of a scenario.
@@ -133,6 +135,7 @@ impl Visual {
             draw,
             table: &[],
             playback: None,
+            places_motors: false,
         }
     }
 

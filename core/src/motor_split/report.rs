@@ -86,7 +86,7 @@ const OUTPUTS: &[Output] = &[
     quantity("layouts.*.time_saved", "Δt", D::Time, 2, false),
     quantity("layouts.*.yaw_moment", "M_z", D::Torque, 3, false),
     quantity("layouts.*.motors", "n", D::Ratio, 1, false),
-    quantity("layouts.*.parts", "n_p", D::Ratio, 2, false),
+    quantity("layouts.*.parts", "n_p", D::Ratio, 1, false),
     quantity("layouts.*.drive_mass", "m_d", D::Mass, 3, false),
     quantity("layouts.*.drive_cost", "c_d", D::Ratio, 3, false),
 ];

@@ -1014,7 +1014,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.lift_rear", "lift on the rear axle"),
     (
         "step.like_motors",
-        "limit when every motor gives the same torque: equation of motion, solved with friction and axle loads (R_0: what holds the car back)",
+        "limit when every motor gives the same torque: equation of motion, solved with friction and axle loads",
     ),
     (
         "step.limit_all",
@@ -1043,7 +1043,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "step.motion_all",
-        "limit when each axle gives all it has: equation of motion, solved with friction and axle loads (R_0: what holds the car back)",
+        "limit when each axle gives all it has: equation of motion, solved with friction and axle loads",
     ),
     (
         "step.motion_motor",
@@ -1055,7 +1055,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "step.motor_energy",
-        "energy from the motors: what moves the car and its spinning parts, and what drag (W_D), rolling resistance (W_R), grade (W_G) and slip take",
+        "energy from the motors: motion of the car and of its spinning parts, work against drag, rolling resistance and grade, heat from slip",
     ),
     ("step.motors", "motors: front and rear"),
     (
@@ -1077,7 +1077,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.pitch", "pitch angle, nose down positive"),
     (
         "step.power_needed",
-        "power of the motor that pushes hardest at the limit at this speed (F_v: its force there)",
+        "power of the motor that pushes hardest at the limit at this speed, from the force that it must give there",
     ),
     ("step.ratio", "rear load over front load"),
     ("step.rear_force", "tractive force of the rear axle"),
@@ -1130,13 +1130,13 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "step.time_to_speed",
-        "time: momentum over the mean of all forces, which the run adds up (F_t: mean tractive force, R_m: mean resistance)",
+        "time: momentum over mean tractive force less mean resistance, both added up over the run",
     ),
     ("step.torque", "mean torque per wheel"),
     ("step.torque_front", "torque of one front wheel"),
     (
         "step.torque_needed",
-        "torque of the motor that pushes hardest at the limit (F_1: its force)",
+        "torque of the motor that pushes hardest at the limit, from the force that it must give",
     ),
     ("step.torque_rear", "torque of one rear wheel"),
     (
@@ -1181,13 +1181,19 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("topic.motor_split", "How many motors"),
     ("topic.traction", "Traction limits"),
     ("topic.turn_in_place", "Turning in place"),
+    ("ui.motors_front", "Motors in front"),
+    ("ui.motors_rear", "Motors behind"),
     ("ui.no", "no"),
     ("ui.own_tyres", "dry asphalt, this vehicle's tyres"),
     ("ui.own_vehicle", "your vehicle"),
+    ("ui.pause", "Pause"),
+    ("ui.play", "Play"),
     ("ui.quantity", "quantity"),
     ("ui.reset", "Reset {0}"),
     ("ui.reset_all", "Reset all"),
     ("ui.stale", "The last good result is shown."),
+    ("ui.step_back", "A step back, 0.05 s"),
+    ("ui.step_forward", "A step forward, 0.05 s"),
     ("ui.value", "value"),
     ("ui.view", "View"),
     ("ui.view.chart", "chart"),

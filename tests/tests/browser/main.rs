@@ -9,6 +9,7 @@
 mod access;
 mod life;
 mod look;
+mod run;
 mod session;
 mod sliders;
 mod trap;

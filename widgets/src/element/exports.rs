@@ -1,9 +1,12 @@
 //! What the script may call.
 
+use super::compare::compare;
 use super::controls::controls;
 use super::erase::{Place, follow, tag};
 use super::model::{Model, to_js, tree_of};
+use super::motors::motors;
 use super::picture::{chart, figure};
+use super::playback::playback;
 use super::readouts::readouts;
 use crate::figure::Theme;
 use crate::figure_file::figure_file;
@@ -147,9 +150,12 @@ fn element(model: Model) -> AnyView {
     tag("div", "")
         .live("class", class)
         .with(figure(model))
+        .some(playback(model))
+        .some(motors(model))
         .with(controls(model))
         .with(refusal.view())
         .with(readouts(model))
+        .some(compare(model))
         .with(chart(model))
         .with(caution.view())
         .with(

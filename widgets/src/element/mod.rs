@@ -7,6 +7,8 @@ mod table;
 pub mod working_html;
 
 #[cfg(target_arch = "wasm32")]
+mod compare;
+#[cfg(target_arch = "wasm32")]
 mod controls;
 #[cfg(target_arch = "wasm32")]
 mod erase;
@@ -15,7 +17,11 @@ pub mod exports;
 #[cfg(target_arch = "wasm32")]
 mod model;
 #[cfg(target_arch = "wasm32")]
+mod motors;
+#[cfg(target_arch = "wasm32")]
 mod picture;
+#[cfg(target_arch = "wasm32")]
+mod playback;
 #[cfg(target_arch = "wasm32")]
 mod readouts;
 #[cfg(target_arch = "wasm32")]

@@ -3,6 +3,7 @@
 
 use super::erase::{Place, at_end, follow, tag};
 use super::model::Model;
+use super::motors;
 use crate::figure::palette::{Palette, rgb};
 use crate::figure::{Theme, draw_chart};
 use crate::visual::View;
@@ -25,11 +26,16 @@ pub(super) fn figure(model: Model) -> AnyView {
             }
         })
     };
-    let figure = tag("div", "figure")
+    let mut figure = tag("div", "figure")
         .fixed("part", "figure")
         .at(place)
-        .html(svg)
-        .view();
+        .html(svg);
+    if model.visual.places_motors {
+        for (event, listener) in motors::on_figure(model, place) {
+            figure = figure.on(event, listener);
+        }
+    }
+    let figure = figure.view();
     match views(model) {
         Some(views) => vec![views, figure].into_any(),
         None => figure,

@@ -1,6 +1,7 @@
 //! What an element shows: settings, scenario, last good answer, refusal, and the drawings made of
 //! them.
 
+use super::motors::Axles;
 use crate::figure::number::within;
 use crate::figure::{Chart, NARROW, SvgOptions, Theme, WIDE};
 use crate::visual::{Drawing, Look, View, Visual};
@@ -63,6 +64,8 @@ pub(super) struct State {
     pub(super) title: String,
     /// The chart.
     pub(super) chart: Option<Chart>,
+    /// Where the axles lie in the figure, where motors may be placed in it.
+    pub(super) axles: Option<Axles>,
 }
 
 impl State {
@@ -82,13 +85,37 @@ impl State {
             svg: String::new(),
             title: String::new(),
             chart: None,
+            axles: None,
         }
     }
 
     /// Draws figure and chart of the last good answer. A view that has no picture for this answer
     /// keeps the last one.
     pub(super) fn redraw(&mut self, visual: &Visual) {
-        let Some(report) = &self.report else { return };
+        self.redraw_figure(visual);
+        if let Some(Drawing::Chart(chart)) = self.drawn(visual, View::Chart) {
+            self.chart = Some(chart);
+        }
+    }
+
+    /// Draws the figure alone.
+    pub(super) fn redraw_figure(&mut self, visual: &Visual) {
+        let Some(drawing) = self.drawn(visual, self.view) else {
+            return;
+        };
+        if let (true, Drawing::Scene(scene)) = (visual.places_motors, &drawing) {
+            self.axles = Axles::of(scene);
+        }
+        self.title = drawing.title().to_owned();
+        self.svg = drawing.svg(&SvgOptions {
+            prefix: "figure",
+            theme: Theme::Live,
+            ..SvgOptions::default()
+        });
+    }
+
+    fn drawn(&self, visual: &Visual, view: View) -> Option<Drawing> {
+        let report = self.report.as_ref()?;
         // Text of 13 units must not fall below 11 px on screen; a wide element gets the full drawing.
         let look = Look {
             width: within(self.width, NARROW, WIDE),
@@ -97,17 +124,7 @@ impl State {
             pinned: None,
             caution: false,
         };
-        if let Ok(drawing) = visual.draw(&report.scenario, self.view, &look) {
-            self.title = drawing.title().to_owned();
-            self.svg = drawing.svg(&SvgOptions {
-                prefix: "figure",
-                theme: Theme::Live,
-                ..SvgOptions::default()
-            });
-        }
-        if let Ok(Drawing::Chart(chart)) = visual.draw(&report.scenario, View::Chart, &look) {
-            self.chart = Some(chart);
-        }
+        visual.draw(&report.scenario, view, &look).ok()
     }
 
     /// Paths of the inputs that the reader may move.
