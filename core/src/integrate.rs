@@ -169,12 +169,9 @@ impl Adaptive {
             self.tried += 1;
             let mut ahead = [0.0; MOST];
             for (stage, (row, share)) in A.iter().zip(C).enumerate() {
+                let slope = sum(self.count, &stages[..=stage], row);
                 for at in 0..self.count {
-                    let mut slope = 0.0;
-                    for (known, factor) in stages.iter().zip(row).take(stage + 1) {
-                        slope += factor * known[at];
-                    }
-                    ahead[at] = self.state[at] + length * slope;
+                    ahead[at] = self.state[at] + length * slope[at];
                 }
                 rates(self.time_s + share * length, &ahead, &mut stages[stage + 1]);
             }
@@ -214,33 +211,27 @@ impl Adaptive {
     }
 
     fn error(&self, stages: &[State; 7], ahead: &State, length: f64) -> f64 {
-        let mut sum = 0.0;
+        let errors = sum(self.watched, stages, &ERROR);
+        let mut squares = 0.0;
         for at in 0..self.watched {
-            let mut error = 0.0;
-            for (known, factor) in stages.iter().zip(ERROR) {
-                error += factor * known[at];
-            }
             let size = self.state[at].abs().max(ahead[at].abs());
-            let share = length * error / (self.tolerance * size.max(self.scales[at]));
-            sum += share * share;
+            let share = length * errors[at] / (self.tolerance * size.max(self.scales[at]));
+            squares += share * share;
         }
-        math::sqrt(sum / self.watched.max(1) as f64)
+        math::sqrt(squares / self.watched.max(1) as f64)
     }
 
     fn dense(&self, stages: &[State; 7], ahead: &State, length: f64) -> Step {
         let mut parts = [[0.0; MOST]; 5];
+        let last = sum(self.count, stages, &DENSE);
         for at in 0..self.count {
             let change = ahead[at] - self.state[at];
             let bend = length * stages[0][at] - change;
-            let mut last = 0.0;
-            for (known, factor) in stages.iter().zip(DENSE) {
-                last += factor * known[at];
-            }
             parts[0][at] = self.state[at];
             parts[1][at] = change;
             parts[2][at] = bend;
             parts[3][at] = change - length * stages[6][at] - bend;
-            parts[4][at] = length * last;
+            parts[4][at] = length * last[at];
         }
         Step {
             time_s: self.time_s,
@@ -248,6 +239,19 @@ impl Adaptive {
             parts,
         }
     }
+}
+
+/// Stages, each times its factor, added up. One stage after the other: the inner loop stays plain.
+fn sum(count: usize, stages: &[State], factors: &[f64]) -> State {
+    let mut sum = [0.0; MOST];
+    for (stage, factor) in stages.iter().zip(factors) {
+        if *factor != 0.0 {
+            for at in 0..count {
+                sum[at] += factor * stage[at];
+            }
+        }
+    }
+    sum
 }
 
 /// One step of the classical Runge–Kutta method of order four, for models that are shown as they run.

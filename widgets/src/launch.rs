@@ -41,8 +41,7 @@ enum Phase {
 }
 
 impl Phase {
-    fn of(instant: &Instant) -> Self {
-        let [front, rear] = instant.limits;
+    fn of([front, rear]: [AxleLimit; 2]) -> Self {
         let held = [front, rear].map(AxleLimit::is_of_ground);
         let free = |limit: AxleLimit| limit == AxleLimit::Undriven;
         match held {
@@ -88,7 +87,7 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Scene {
     let speed = voice.quantity(mark.speed_m_s, D::Speed, 3);
     let time = format::with_unit(format::fixed(mark.time_s, 2), "s");
     let distance = voice.quantity(mark.distance_m, D::Length, 3);
-    let limits = voice.word(Phase::of(instant).word());
+    let limits = voice.word(Phase::of(instant.limits).word());
     let pitch_rad =
         math::atan((attitude.rise_front_m + attitude.drop_rear_m) / question.chassis.wheelbase_m());
     let mut subtitle = [limits.as_str(), ". ", &voice.whose(scenario)].concat();

@@ -9,6 +9,7 @@
 //! is not applied: without springs the load moves at once, without a peak slip the tyre grips at once.
 
 mod car;
+mod course;
 mod drive;
 mod report;
 mod run;
@@ -16,6 +17,7 @@ mod state;
 #[cfg(test)]
 mod tests;
 
+pub use course::{Course, Point, course};
 pub use report::TOPIC;
 
 pub use run::{

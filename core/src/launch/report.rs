@@ -2,7 +2,7 @@
 
 use super::run::{MARKS, Mark, Run};
 use super::{
-    MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Question, run,
+    MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Question, course,
 };
 use crate::error::Problem;
 use crate::scenario::Scenario;
@@ -162,7 +162,8 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
     let question = Question::from_scenario(scenario)?;
     let mut readings = Readings::of(OUTPUTS);
     for layout in scenario.layouts() {
-        let run = run(&question, layout);
+        let course = course(&question, layout);
+        let run = &course.run;
         let mut add = |name, value: Option<f64>| {
             if let Some(value) = value {
                 readings.add(name, layout.name(), ReadingValue::Number(value));
@@ -185,7 +186,7 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
                 time(at).zip(rollout_s).map(|(all, first)| all - first),
             );
         }
-        for ((name, ..), value) in READ_OFF.into_iter().zip(read_off(&run)) {
+        for ((name, ..), value) in READ_OFF.into_iter().zip(read_off(run)) {
             add(name, value);
         }
         if let Some(mark) = &run.marks[MARK_60_MPH] {
@@ -216,7 +217,8 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
     sheet.given("η", question.gear_efficiency, D::Ratio);
     for layout in scenario.layouts() {
         sheet.begin(layout.name());
-        let run = run(&question, layout);
+        let course = course(&question, layout);
+        let run = &course.run;
         for at in 0..MARKS.len() {
             if let Some(mark) = &run.marks[at] {
                 write_mark(&mut sheet, at, mark);
@@ -233,7 +235,7 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
                 sheet.step("step.after_rollout", symbol, name, right, value, D::Time);
             }
         }
-        for ((name, symbol, about, dimension), value) in READ_OFF.into_iter().zip(read_off(&run)) {
+        for ((name, symbol, about, dimension), value) in READ_OFF.into_iter().zip(read_off(run)) {
             if let Some(value) = value {
                 sheet.given(symbol, value, dimension);
                 let same = ["1*", symbol].concat();

@@ -151,7 +151,7 @@ pub fn solve(question: &Question, layout: Layout) -> Result<Answer, Problem> {
     let (limit_n, fast_n) = (most_of_one_n(&limit, layout), most_of_one_n(&fast, layout));
     let run = question
         .launch
-        .map(|launch| launch::run(&launch, layout).marks[launch::MARK_60_MPH]);
+        .map(|launch| launch::course(&launch, layout).run.marks[launch::MARK_60_MPH]);
     Ok(Answer {
         limit,
         equal: traction::limit(&shared, layout)?,

@@ -4,19 +4,19 @@ use super::Phase;
 use crate::figure::{Axis, Chart, ChartPoint, Dash, Line, Marker, Role, Vertical};
 use crate::load_transfer::chart_height;
 use crate::visual::{Look, Voice};
-use axlewright_core::launch::{MARK_60_MPH, MARK_100_KM_H, Question, Run, follow_run};
+use axlewright_core::launch::{Course, MARK_60_MPH, MARK_100_KM_H, Point, Question, course};
 use axlewright_core::layout::Layout;
 use axlewright_core::units::Dimension as D;
 use axlewright_core::{Scenario, format};
+use std::rc::Rc;
 
 /// Layouts that one chart holds.
 const MOST: usize = 4;
 
-/// A run as a line: time, speed, and what limits up to there.
+/// The course of a layout.
 struct Trace {
     layout: Layout,
-    run: Run,
-    points: Vec<(f64, f64, Phase)>,
+    course: Rc<Course>,
 }
 
 /// The layouts that are drawn: the first of those compared, and the shown one among them.
@@ -28,34 +28,6 @@ fn drawn(scenario: &Scenario) -> Vec<Layout> {
     }
     layouts.truncate(MOST);
     layouts
-}
-
-fn trace(question: &Question, layout: Layout) -> Trace {
-    let mut points: Vec<(f64, f64, Phase)> = Vec::new();
-    let mut before = 0.0;
-    let run = follow_run(question, layout, &mut |step, now| {
-        let phase = Phase::of(now);
-        let end_s = step.time_s + step.length_s;
-        if points.is_empty() {
-            points.push((0.0, 0.0, phase));
-        }
-        let other = points.last().is_some_and(|(.., last)| *last != phase);
-        // Coarse enough to draw, fine where something changes.
-        if other || end_s - before > (0.1 * end_s).min(0.1) {
-            before = end_s;
-            points.push((end_s, step.value(1.0, 1), phase));
-        }
-    });
-    points.push((
-        run.end_s,
-        run.end_speed_m_s,
-        points.last().map_or(Phase::Power, |(.., phase)| *phase),
-    ));
-    Trace {
-        layout,
-        run,
-        points,
-    }
 }
 
 const MARKERS: [Marker; MOST] = [
@@ -89,11 +61,14 @@ pub(super) fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Ch
     let voice = Voice::of(look);
     let traces: Vec<Trace> = drawn(scenario)
         .into_iter()
-        .map(|layout| trace(question, layout))
+        .map(|layout| Trace {
+            layout,
+            course: course(question, layout),
+        })
         .collect();
     let slowest_s = traces
         .iter()
-        .filter_map(|trace| trace.run.marks[MARK_100_KM_H])
+        .filter_map(|trace| trace.course.run.marks[MARK_100_KM_H])
         .map(|mark| mark.time_s)
         .fold(0.0, f64::max);
     let max_s = round_up(if slowest_s > 0.0 {
@@ -113,7 +88,7 @@ pub(super) fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Ch
             line.label = name.into();
             top = line.points.iter().map(|point| point.1).fold(top, f64::max);
         }
-        if let Some(mark) = trace.run.marks[MARK_60_MPH] {
+        if let Some(mark) = trace.course.run.marks[MARK_60_MPH] {
             let label = [name, " ", &seconds(mark.time_s)].concat();
             told.push(label.clone());
             verticals.push(Vertical {
@@ -121,7 +96,7 @@ pub(super) fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Ch
                 label,
             });
         } else {
-            let reason = voice.word(&["reason.", trace.run.outcome.word()].concat());
+            let reason = voice.word(&["reason.", trace.course.run.outcome.word()].concat());
             told.push([name, ": ", &reason].concat());
         }
     }
@@ -129,7 +104,7 @@ pub(super) fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Ch
     let shown = traces
         .iter()
         .find(|trace| trace.layout == scenario.layout());
-    let present = shown.and_then(|trace| at(&trace.points, now_s));
+    let present = shown.and_then(|trace| at(&trace.course.points, now_s));
     let title = match (
         fastest(&traces, |a, b| a < b),
         fastest(&traces, |a, b| a > b),
@@ -192,7 +167,7 @@ fn seconds(time_s: f64) -> String {
 fn fastest(traces: &[Trace], better: fn(f64, f64) -> bool) -> Option<(Layout, f64)> {
     let mut best: Option<(Layout, f64)> = None;
     for trace in traces {
-        let Some(mark) = trace.run.marks[MARK_60_MPH] else {
+        let Some(mark) = trace.course.run.marks[MARK_60_MPH] else {
             continue;
         };
         if best.is_none_or(|(_, time_s)| better(mark.time_s, time_s)) {
@@ -212,18 +187,19 @@ fn cut(
     let mut open: Option<(Phase, Vec<(f64, f64)>)> = None;
     let mut last: Option<(f64, f64)> = None;
     let mut done: Vec<(Phase, Vec<(f64, f64)>)> = Vec::new();
-    for (time_s, value, phase) in &trace.points {
-        let point = (*time_s, speed(*value));
+    for now in &trace.course.points {
+        let point = (now.time_s, speed(now.speed_m_s));
+        let phase = Phase::of(now.limits);
         match &mut open {
-            Some((known, points)) if known == phase => points.push(point),
+            Some((known, points)) if *known == phase => points.push(point),
             _ => {
                 done.extend(open.take());
                 // The new part begins where the old one ended.
-                open = Some((*phase, last.into_iter().chain([point]).collect()));
+                open = Some((phase, last.into_iter().chain([point]).collect()));
             }
         }
         last = Some(point);
-        if *time_s > max_s {
+        if now.time_s > max_s {
             break;
         }
     }
@@ -241,9 +217,10 @@ fn cut(
 }
 
 /// Speed at a time on a drawn line.
-fn at(points: &[(f64, f64, Phase)], time_s: f64) -> Option<f64> {
+fn at(points: &[Point], time_s: f64) -> Option<f64> {
     points.windows(2).find_map(|pair| {
-        let ((t0, v0, _), (t1, v1, _)) = (pair[0], pair[1]);
+        let (t0, v0) = (pair[0].time_s, pair[0].speed_m_s);
+        let (t1, v1) = (pair[1].time_s, pair[1].speed_m_s);
         (t0 <= time_s && time_s <= t1 && t1 > t0)
             .then(|| v0 + (v1 - v0) * (time_s - t0) / (t1 - t0))
     })
