@@ -10,6 +10,7 @@ use axlewright_core::launch::{self, Question};
 use axlewright_core::layout::Layout;
 use axlewright_tests::{Comparison, Draw, python, show};
 use serde_json::{Value, json};
+use std::time::Instant;
 
 const CASES: usize = 200;
 /// What the two may differ by; the core claims 3e-6.
@@ -148,13 +149,18 @@ fn scipy_runs_the_launches_again() {
     let mut draw = Draw::seeded(2027);
     let scenarios: Vec<Scenario> = (0..CASES).map(|_| draw_launch(&mut draw)).collect();
     let asked: Vec<Value> = scenarios.iter().map(case_of).collect();
+    let began = Instant::now();
     let printed = python("launch.py", &Value::from(asked).to_string());
+    let python_s = began.elapsed().as_secs_f64();
     let answered: Vec<[Option<f64>; 4]> = serde_json::from_str(&printed).unwrap();
     assert_eq!(answered.len(), CASES);
     let (mut largest, mut compared) = (0.0_f64, 0);
+    let mut ours_s = 0.0;
     for (scenario, again) in scenarios.iter().zip(&answered) {
         let question = Question::from_scenario(scenario).unwrap();
+        let began = Instant::now();
         let run = launch::run(&question, scenario.layout());
+        ours_s += began.elapsed().as_secs_f64();
         for (mark, want) in MARKS.into_iter().zip(again) {
             let got = run.marks[mark].map(|mark| mark.time_s);
             // The script ends at the quarter mile, the core goes on to 160 km/h.
@@ -176,4 +182,10 @@ fn scipy_runs_the_launches_again() {
     }
     assert!(compared > 3 * CASES, "only {compared} times compared");
     println!("{CASES} launches, {compared} times: largest relative difference {largest:e}");
+    println!(
+        "a launch takes {:.2} ms here (this build), {:.0} ms in scipy: {:.0} times as long",
+        1e3 * ours_s / CASES as f64,
+        1e3 * python_s / CASES as f64,
+        python_s / ours_s
+    );
 }

@@ -223,7 +223,11 @@ fn write_layout(
     step("step.motors", "n", path, &sum, motors, D::Ratio);
     let share = front_share(front, rear);
     let path = "layouts.*.torque_front_share";
-    let of = [n_f, "/n"].concat();
+    let of = if front == 0 {
+        "0".into()
+    } else {
+        [n_f, "/n"].concat()
+    };
     step("step.torque_share", "p_t", path, &of, share, D::Ratio);
     if front > 0 && rear > 0 {
         let found = matching_acceleration(chassis, front, rear);

@@ -1,7 +1,7 @@
 //! Speed against time: each layout a line, cut where another thing begins to limit.
 
 use super::Phase;
-use crate::figure::{Axis, Chart, ChartPoint, Dash, Line, Marker, Role, Vertical};
+use crate::figure::{Axis, Chart, ChartPoint, Dash, Line, Marker, NARROW_BELOW, Role, Vertical};
 use crate::load_transfer::chart_height;
 use crate::visual::{Look, Voice};
 use axlewright_core::launch::{Course, MARK_60_MPH, MARK_100_KM_H, Point, Question, course};
@@ -122,7 +122,13 @@ pub(super) fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Ch
     };
     Chart {
         width: look.width,
-        height: chart_height(look.width) + 40.0,
+        // Room for the words that say what limits.
+        height: chart_height(look.width)
+            + if look.width < NARROW_BELOW {
+                160.0
+            } else {
+                40.0
+            },
         title,
         subtitle: [
             voice.word("figure.launch.key").as_str(),
