@@ -321,8 +321,8 @@ fn write_limits(sheet: &mut Sheet, question: &Question, answer: &Answer) {
         let held_n = limit.front_force_n + limit.rear_force_n - mass_kg * found;
         sheet.given("F_f", limit.front_force_n, D::Force);
         sheet.given("F_r", limit.rear_force_n, D::Force);
-        sheet.given("R_0", held_n, D::Force);
-        let right = "(F_f + F_r - R_0)/m";
+        sheet.given("R_h", held_n, D::Force);
+        let right = "(F_f + F_r - R_h)/m";
         sheet.satisfied(about, symbol, path, right, found, D::Acceleration);
     }
     let loads = answer.limit.loads;
