@@ -131,6 +131,11 @@ pub const AXLE_TYPES: &[&str] = &["independent", "solid"];
 /// Whether the motors' own torque may limit traction.
 pub const MOTOR_LIMITS: &[&str] = &["unlimited", "as_fitted"];
 
+/// How a launch is computed: with slip, springs and spinning parts, or as the first sums on paper are.
+pub const LAUNCH_MODELS: &[&str] = &["full", "ideal"];
+/// On or off.
+pub const SWITCH: &[&str] = &["on", "off"];
+
 use Dimension as D;
 
 /// Every input, in the order in which people are shown them.
@@ -160,11 +165,19 @@ pub const INPUTS: &[Input] = &[
     quantity("vehicle.tyre_friction", "μ_t", D::Ratio, (0.001, 5.0), (0.3, 1.8), 0.01, None),
     quantity("vehicle.tyre_load_sensitivity", "k", D::Ratio, (0.0, 0.5), (0.0, 0.3), 0.01, Some(0.0)),
     quantity("vehicle.tyre_reference_load", "N_0", D::Force, (10.0, 500_000.0), (1000.0, 10_000.0), 100.0, None),
+    quantity("vehicle.tyre_peak_slip", "σ_p", D::Ratio, (0.02, 0.5), (0.04, 0.3), 0.01, None),
+    quantity("vehicle.tyre_relaxation_length", "λ", D::Length, (0.05, 2.0), (0.1, 1.0), 0.05, Some(0.3)),
+    quantity("vehicle.wheel_inertia", "J_w", D::Inertia, (0.01, 500.0), (0.3, 4.0), 0.1, None),
     quantity("vehicle.roll_stiffness_front_share", "φ", D::Ratio, (0.0, 1.0), (0.3, 0.9), 0.01, Some(0.5)),
     quantity("vehicle.final_drive_ratio", "i_0", D::Ratio, (0.5, 40.0), (2.0, 14.0), 0.1, None),
     quantity("vehicle.motor_torque", "T_m", D::Torque, (1.0, 20_000.0), (50.0, 800.0), 10.0, None),
     quantity("vehicle.motor_power", "P_m", D::Power, (100.0, 5e6), (20e3, 500e3), 5e3, None),
     quantity("vehicle.motor_ratio", "i", D::Ratio, (0.5, 100.0), (4.0, 16.0), 0.1, None),
+    quantity("vehicle.motor_decline_speed", "ω_2", D::Rotation, (1.0, 20_000.0), (500.0, 2500.0), core::f64::consts::PI * 50.0 / 3.0, None),
+    quantity("vehicle.motor_max_speed", "ω_m", D::Rotation, (1.0, 20_000.0), (500.0, 2500.0), core::f64::consts::PI * 50.0 / 3.0, None),
+    quantity("vehicle.rotor_inertia", "J_m", D::Inertia, (0.0, 50.0), (0.0, 0.2), 0.005, Some(0.0)),
+    quantity("vehicle.gear_efficiency", "η", D::Ratio, (0.1, 1.0), (0.8, 1.0), 0.01, Some(1.0)),
+    quantity("vehicle.battery_power", "P_b", D::Power, (100.0, 2e7), (50e3, 1e6), 1e4, None),
     choice("surface.kind", surface::NAMES, None),
     quantity("surface.friction_peak", "μ", D::Ratio, (0.001, 5.0), (0.05, 1.8), 0.01, None),
     quantity("surface.friction_sliding", "μ_s", D::Ratio, (0.001, 5.0), (0.05, 1.8), 0.01, None),
@@ -183,6 +196,13 @@ pub const INPUTS: &[Input] = &[
     choice("traction.front_axle_type", AXLE_TYPES, Some("independent")),
     choice("traction.rear_axle_type", AXLE_TYPES, Some("independent")),
     choice("traction.motor_limit", MOTOR_LIMITS, Some("unlimited")),
+    quantity("motor_split.speed", "V", D::Speed, (0.0, 150.0), (0.0, 70.0), 0.5, Some(60.0 * 0.447_04)),
+    quantity("motor_split.drive_unit_mass", "m_u", D::Mass, (0.0, 2000.0), (20.0, 150.0), 5.0, Some(60.0)),
+    quantity("motor_split.drive_unit_cost", "c_u", D::Ratio, (0.0, 1e6), (0.5, 5.0), 0.1, Some(1.0)),
+    choice("launch.model", LAUNCH_MODELS, Some("full")),
+    choice("launch.traction_control", SWITCH, Some("on")),
+    quantity("launch.slip_target", "σ_t", D::Ratio, (0.005, 0.9), (0.02, 0.4), 0.01, None),
+    quantity("launch.time", "t", D::Time, (0.0, 120.0), (0.0, 15.0), 0.05, Some(0.0)),
     quantity("turn_in_place.front_to_rear_wheel_speed", "q", D::Ratio, (0.2, 5.0), (0.5, 2.0), 0.01, Some(1.0)),
 ];
 

@@ -7,7 +7,7 @@ use crate::tree::Tree;
 use crate::units::Dimension;
 use crate::words::Lang;
 use crate::working::{self, Step};
-use crate::{load_transfer, traction, turn_in_place};
+use crate::{launch, load_transfer, motor_split, traction, turn_in_place};
 
 /// A topic: its names, what it reads, what it answers, and how.
 #[derive(Debug)]
@@ -95,6 +95,8 @@ pub struct Report {
 pub const TOPICS: &[&Topic] = &[
     &load_transfer::TOPIC,
     &traction::TOPIC,
+    &motor_split::TOPIC,
+    &launch::TOPIC,
     &turn_in_place::TOPIC,
 ];
 

@@ -46,6 +46,10 @@ pub enum Dimension {
     Density,
     /// Time \[s\].
     Time,
+    /// Moment of inertia \[kg·m²\].
+    Inertia,
+    /// Rotational speed \[rad/s\].
+    Rotation,
 }
 
 /// A unit that may be typed.
@@ -121,6 +125,11 @@ const UNITS: &[Unit] = &[
         POUND_FORCE_N / (FOOT_M * FOOT_M * FOOT_M * FOOT_M),
     ),
     unit("s", Dimension::Time, 1.0),
+    unit("ms", Dimension::Time, 0.001),
+    unit("kg·m²", Dimension::Inertia, 1.0),
+    unit("lb·ft²", Dimension::Inertia, POUND_KG * FOOT_M * FOOT_M),
+    unit("rad/s", Dimension::Rotation, 1.0),
+    unit("rpm", Dimension::Rotation, core::f64::consts::PI / 30.0),
 ];
 
 /// Why a text is not a quantity of the wanted dimension.
@@ -180,6 +189,7 @@ impl Dimension {
             (Self::Speed, System::Si) => "km/h",
             (Self::Power, System::Si) => "kW",
             (Self::Energy, _) => "kJ",
+            (Self::Rotation, _) => "rpm",
             (Self::Mass, System::Us) => "lb",
             (Self::Length, System::Us) => "in",
             (Self::Area, System::Us) => "ft²",
@@ -210,6 +220,8 @@ impl Dimension {
             Self::Frequency => "dimension.frequency",
             Self::Density => "dimension.density",
             Self::Time => "dimension.time",
+            Self::Inertia => "dimension.inertia",
+            Self::Rotation => "dimension.rotation",
         }
     }
 }
@@ -228,6 +240,9 @@ const SPELLINGS: &[(&str, &str)] = &[
     ("m/s2", "m/s²"),
     ("ft/s2", "ft/s²"),
     ("kg/m3", "kg/m³"),
+    ("kgm2", "kg·m²"),
+    ("kgm²", "kg·m²"),
+    ("kg·m2", "kg·m²"),
     ("kph", "km/h"),
     ("mi/h", "mph"),
     ("degrees", "deg"),

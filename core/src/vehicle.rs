@@ -31,6 +31,10 @@ const DEMO_VALUES: &[(&str, [f64; 4])] = &[
     ("vehicle.motor_torque", [180.0, 330.0, 300.0, 420.0]),
     ("vehicle.motor_power", [85e3, 180e3, 150e3, 260e3]),
     ("vehicle.motor_ratio", [9.6, 9.2, 12.5, 9.0]),
+    ("vehicle.rotor_inertia", [0.03, 0.05, 0.05, 0.06]),
+    ("vehicle.wheel_inertia", [0.8, 1.1, 1.9, 1.3]),
+    ("vehicle.tyre_peak_slip", [0.10, 0.10, 0.11, 0.09]),
+    ("vehicle.tyre_relaxation_length", [0.25, 0.30, 0.35, 0.30]),
 ];
 
 /// The value that a demo vehicle gives for a path, SI.

@@ -123,3 +123,23 @@ tangent = sp.symbols("u", positive=True)
 square = 8 * sp.integrate(sp.sqrt(1 + tangent**2), (tangent, 0, 1)) / 24
 check("K5, square: the inner integral", inner - 1 / (24 * sp.cos(angle) ** 3))
 check("K5, square: (sqrt(2) + ln(1 + sqrt(2)))/6", square.rewrite(sp.log) - (sp.sqrt(2) + sp.log(1 + sp.sqrt(2))) / 6)
+
+# Like motors: the axles share load as the motors share torque at one acceleration.
+n_f, n_r = sp.symbols("n_f n_r", positive=True)
+still = solve_one(balance(sp.symbols("F_1"), 0)[1:] + [sp.Eq(sp.symbols("F_1"), m * a_x)], [N_f, N_r, sp.symbols("F_1")])
+matched = sp.solve(sp.Eq(still[N_f] / (still[N_f] + still[N_r]), n_f / (n_f + n_r)), a_x)[0]
+check("like motors match: a/g = (b/L - n_f/(n_f + n_r)) L/h", matched / g - (b / L - n_f / (n_f + n_r)) * L / h)
+
+# P1, brush tyre with parabolic pressure: bristles stick over the front part of the patch, from the
+# leading edge at 0 to where their deflection force reaches mu times the pressure, and slide behind it.
+xi, s_n, half = sp.symbols("xi s_n a_h", positive=True)
+pressure = sp.Rational(3, 4) / half * (1 - ((half - xi) / half) ** 2)  # per unit load; xi from the leading edge
+# Normalised slip: at s_n = 1 the bristles slide from the leading edge on.
+slope = sp.diff(pressure, xi).subs(xi, 0)
+stick = s_n * slope * xi
+meets = sp.solve(sp.Eq(stick / xi, sp.simplify(pressure / xi)), xi)[0]
+used = sp.integrate(stick, (xi, 0, meets)) + sp.integrate(pressure, (xi, meets, 2 * half))
+check("P1, brush: F/(mu N) = 3 s (1 - s + s^2/3)", sp.expand(used - 3 * s_n * (1 - s_n + s_n**2 / 3)))
+moment = sp.integrate(stick * (half - xi), (xi, 0, meets)) + sp.integrate(pressure * (half - xi), (xi, meets, 2 * half))
+check("P1, brush: M_z/(mu N a) = s (1 - s)^3", sp.expand(sp.simplify(-moment) / half - s_n * (1 - s_n) ** 3))
+check("P1, brush: the aligning moment peaks with 27/256 at s = 1/4", (s_n * (1 - s_n) ** 3).subs(s_n, sp.Rational(1, 4)) - sp.Rational(27, 256))

@@ -288,3 +288,28 @@ fn two_to_one_comes_near_the_limit_of_a_good_tyre() {
         assert_equal_relative("rear : front", base, (ratio, 2.0), 1e-13, 0.0);
     }
 }
+
+/// F1, computed from the 1987 table: the longitudinal force peaks at a slip of 8 to 12 %, and a locked
+/// wheel has 0.64 to 0.69 of the peak. RC1, quoted from Milliken and Milliken, fig. 2.9: the friction of
+/// another tyre falls by about 0.033 per kN, of the same size as the 0.0213 and 0.0221 of the table.
+#[test]
+fn the_tyre_table_peaks_slides_and_minds_its_load_as_told() {
+    use axlewright_core::tyre::magic_formula::{Force, factors};
+    for load_kn in [2.0, 4.0, 6.0, 8.0] {
+        let at = factors(Force::Longitudinal, load_kn);
+        let slip = at.peak_slip(40.0);
+        assert!((8.0..12.0).contains(&slip), "{load_kn} kN: {slip} %");
+        let ratio = at.at(100.0) / at.at(slip);
+        assert!((0.635..0.695).contains(&ratio), "{load_kn} kN: {ratio}");
+    }
+    for (force, want) in [(Force::Longitudinal, -0.0213), (Force::Lateral, -0.0221)] {
+        let friction = |load_kn: f64| {
+            let at = factors(force, load_kn);
+            at.at(at.peak_slip(40.0)).abs() / (1000.0 * load_kn)
+        };
+        let per_kn = (friction(8.0) - friction(2.0)) / 6.0;
+        assert!((per_kn - want).abs() < 5e-5, "{force:?}: {per_kn} per kN");
+        let other = (0.97 - 1.10) / (4.448_221_615 * 0.9);
+        assert!((0.5..2.0).contains(&(other / per_kn)), "{other}, {per_kn}");
+    }
+}

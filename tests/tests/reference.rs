@@ -35,6 +35,10 @@ fn sympy_derives_the_closed_forms_again() {
         "lateral scrub",
         "K5, disc",
         "K5, square",
+        "like motors match",
+        "P1, brush: F",
+        "P1, brush: M_z",
+        "P1, brush: the aligning moment",
     ] {
         let said = format!("OK {form}");
         assert!(

@@ -3,11 +3,14 @@
 //! Figures are drawn the same natively and in the browser; no web type appears in their code. The
 //! elements exist only in WebAssembly.
 
+pub mod compare;
 pub mod difference;
 pub mod element;
 pub mod figure;
 pub mod figure_file;
+pub mod launch;
 pub mod load_transfer;
+pub mod motor_split;
 mod motors;
 mod side;
 pub mod table;

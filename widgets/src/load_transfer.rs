@@ -12,9 +12,8 @@ use axlewright_core::{GRAVITY_M_S2, Problem, Scenario, format};
 
 /// The looks of the topic.
 pub const VISUAL: Visual = Visual {
-    topic: &TOPIC,
     views: &[View::Side, View::Chart],
-    draw,
+    ..Visual::of_topic(&TOPIC, draw)
 };
 
 /// How many times larger than it is the squat is drawn.

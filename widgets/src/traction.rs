@@ -16,9 +16,8 @@ use axlewright_core::{GRAVITY_M_S2, Problem, Scenario};
 
 /// The looks of the topic.
 pub const VISUAL: Visual = Visual {
-    topic: &TOPIC,
     views: &[View::Plan, View::Side, View::Chart],
-    draw,
+    ..Visual::of_topic(&TOPIC, draw)
 };
 
 fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {

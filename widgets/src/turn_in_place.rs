@@ -17,9 +17,8 @@ use axlewright_core::{Problem, Scenario};
 
 /// The looks of the topic.
 pub const VISUAL: Visual = Visual {
-    topic: &TOPIC,
     views: &[View::Plan, View::Chart],
-    draw,
+    ..Visual::of_topic(&TOPIC, draw)
 };
 
 fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {

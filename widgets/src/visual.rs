@@ -105,17 +105,37 @@ pub struct Visual {
     /// Its views; the first is shown unless told otherwise.
     pub views: &'static [View],
     /// Draws a view. Only called with a view of `views`.
-    pub(crate) draw: fn(&Scenario, View, &Look) -> Result<Drawing, Problem>,
+    pub(crate) draw: Draw,
+    /// Outputs of the layouts that an element shows as a table to sort, a column each; none for most.
+    pub table: &'static [&'static str],
+    /// Path of the input that is the time shown, where the topic has a run to play.
+    pub playback: Option<&'static str>,
 }
+
+/// Draws a view of a scenario.
+pub(crate) type Draw = fn(&Scenario, View, &Look) -> Result<Drawing, Problem>;
 
 /// The looks of all topics, in the order of [`TOPICS`].
 pub const VISUALS: &[&Visual] = &[
     &crate::load_transfer::VISUAL,
     &crate::traction::VISUAL,
+    &crate::motor_split::VISUAL,
+    &crate::launch::VISUAL,
     &crate::turn_in_place::VISUAL,
 ];
 
 impl Visual {
+    /// A topic with a side view and a chart, without table or run.
+    pub(crate) const fn of_topic(topic: &'static Topic, draw: Draw) -> Self {
+        Self {
+            topic,
+            views: &[View::Side, View::Chart],
+            draw,
+            table: &[],
+            playback: None,
+        }
+    }
+
     /// The looks of a topic.
     #[must_use]
     pub fn of(topic: &Topic) -> Option<&'static Self> {

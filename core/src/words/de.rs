@@ -634,11 +634,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("question.another", "Eine andere versuchen"),
     (
         "question.change",
-        "Angenommen, eines ändert sich: {0} geht von {1} auf {2}. Was wird aus diesem Wert? {3}",
+        "Angenommen, nur eines ändert sich: {0}, von {1} auf {2}. Was wird aus diesem Wert? {3}",
     ),
     ("question.changed", "Der Wert geht von {0} auf {1}."),
     ("question.close", "weniger als 1\u{2009}% daneben"),
-    ("question.commit", "Vorhersage abgeben"),
+    ("question.commit", "Vorhersage festlegen"),
     ("question.far", "viel zu viel oder viel zu wenig"),
     ("question.field", "Ihre Vorhersage: {0}"),
     ("question.front_axle", "die Vorderachse"),
@@ -659,7 +659,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.load_transfer.heavier_axle",
-        "Das Auto beschleunigt mit {0}; ein negativer Wert heißt Bremsen. Welche Achse trägt mehr?",
+        "Das Auto beschleunigt mit {0}; ein negativer Wert ist Bremsen. Welche Achse trägt mehr?",
     ),
     (
         "question.load_transfer.heavier_axle.hint",
@@ -667,11 +667,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.load_transfer.lift_height",
-        "Wie hoch muss der Schwerpunkt (CG) liegen, damit die Vorderachse bei {0} abhebt?",
+        "Wie hoch muss der Schwerpunkt liegen, damit die Vorderachse bei {0} abhebt?",
     ),
     (
         "question.load_transfer.lift_height.hint",
-        "Wenn die Vorderachse nichts mehr trägt, müssen Gewicht und Trägheitskraft zusammen auf den hinteren Aufstandspunkt zeigen.",
+        "Wenn die Vorderachse nichts trägt, müssen Gewichtskraft und Trägheitskraft zusammen auf die hintere Aufstandsfläche zeigen.",
     ),
     (
         "question.load_transfer.ratio_acceleration",
@@ -679,7 +679,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.load_transfer.ratio_acceleration.hint",
-        "Beide Lasten sind Geraden über der Beschleunigung, und ihre Summe bleibt das Gewicht.",
+        "Über der Beschleunigung sind beide Lasten Geraden, und ihre Summe bleibt die Gewichtskraft.",
     ),
     (
         "question.load_transfer.rear_load",
@@ -702,13 +702,13 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.tolerance_find",
-        "Richtig ist ein Wert, mit dem das Gefragte auf {0} genau eintritt.",
+        "Richtig ist ein Wert, dessen Ergebnis höchstens {0} vom Gefragten abweicht.",
     ),
     ("question.too_little", "{0} zu wenig"),
     ("question.too_much", "{0} zu viel"),
     (
         "question.traction.change.hint",
-        "Fragen Sie, welche Achsen antreiben und ob die Änderung ihnen mehr Last gibt, weniger oder gleich viel.",
+        "Fragen Sie, welche Achsen antreiben und ob die Änderung ihnen mehr, weniger oder gleich viel Last gibt.",
     ),
     (
         "question.traction.faster_drive",
@@ -716,15 +716,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.traction.faster_drive.hint",
-        "Zwei Dinge entscheiden: was jede Achse im Stand trägt und was die Beschleunigung mit dieser Last macht.",
+        "Zwei Dinge entscheiden: was jede Achse im Stand trägt und was die Beschleunigung aus dieser Last macht.",
     ),
     (
         "question.traction.limit",
-        "Anordnung {0}: Welche größte Beschleunigung lassen die Reifen zu?",
+        "Anordnung {0}: Wie groß ist die größte Beschleunigung, die ihre Reifen zulassen?",
     ),
     (
         "question.traction.limit.hint",
-        "Die Last der angetriebenen Achse hängt von eben der Beschleunigung ab, die gesucht ist. Schreiben Sie die Kraft als Reibwert mal diese Last und lösen Sie auf.",
+        "Die Last der treibenden Achse hängt von eben der Beschleunigung ab, nach der gefragt ist. Schreiben Sie die Kraft als Haftbeiwert mal diese Last, und lösen Sie auf.",
     ),
     (
         "question.traction.needed_friction",
@@ -732,68 +732,68 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.traction.needed_friction.hint",
-        "Bestimmen Sie die Last der angetriebenen Achse bei dieser Beschleunigung. Kraft durch Last ist der Beiwert, den sie braucht.",
+        "Bestimmen Sie die Last der treibenden Achse bei dieser Beschleunigung. Die Kraft durch diese Last ist der Haftbeiwert, den sie braucht.",
     ),
     (
         "question.traction.what_limits",
-        "Anordnung F1R1 mit fester Verteilung: Die Vorderachse liefert {0} der Antriebskraft. Was begrenzt die Beschleunigung?",
+        "Anordnung F1R1 mit fester Aufteilung: Die Vorderachse bringt {0} der Antriebskraft auf. Was begrenzt die Beschleunigung?",
     ),
     (
         "question.traction.what_limits.hint",
-        "Vergleichen Sie den vorderen Anteil der Kraft mit dem vorderen Anteil der Last an der Grenze, nicht im Stand.",
+        "Vergleichen Sie den Kraftanteil vorn mit dem Lastanteil vorn an der Grenze, nicht im Stand.",
     ),
     (
         "question.turn_in_place.change.hint",
-        "Schreiben Sie den Wert als Produkt: Reibwert, Last, ein Anteil aus der Form des Autos, ein Hebel. Was davon ändert sich?",
+        "Schreiben Sie den Wert als Produkt: Reibung, Last, ein Anteil, der an der Form des Autos hängt, ein Hebelarm. Was davon ändert sich?",
     ),
     (
         "question.turn_in_place.energy",
-        "Wie viel Energie geht bei einer ganzen Drehung auf der Stelle in Reifen und Boden?",
+        "Wie viel Energie geht bei einer vollen Drehung auf der Stelle in Reifen und Boden?",
     ),
     (
         "question.turn_in_place.energy.hint",
-        "Reibkraft mal Gleitweg jeder Aufstandsfläche. Der Weg ist länger als der Kreis, den die Räder beschreiben, denn sie drehen sich auch.",
+        "Reibkraft mal den Weg, den jede Aufstandsfläche gleitet. Der Weg ist länger als der Kreis, dem die Räder folgen, denn sie drehen sich auch.",
     ),
     (
         "question.turn_in_place.feasible",
-        "Anordnung {0}: Kann sie das Auto hier auf der Stelle drehen, und warum?",
+        "Anordnung {0}: Kann das Auto damit hier auf der Stelle wenden, und warum?",
     ),
     (
         "question.turn_in_place.feasible.hint",
-        "Zuerst: Welche Achsen können ihre beiden Räder gegeneinander antreiben? Dann: Was müssen diese Räder mitziehen?",
+        "Erstens: Welche Achsen können ihre zwei Räder gegeneinander antreiben? Dann: Was müssen diese Räder mitziehen?",
     ),
     (
         "question.turn_in_place.lengthwise",
-        "Das Auto dreht sich mit vier angetriebenen Rädern auf der Stelle. Welcher Anteil der Reibung zeigt längs der Räder?",
+        "Das Auto wendet auf der Stelle, alle vier Räder sind angetrieben. Welcher Anteil der Reibung zeigt längs der Räder?",
     ),
     (
         "question.turn_in_place.lengthwise.hint",
-        "Sehen Sie das Auto von oben: Radstand, Spurweite und die Diagonale zwischen zwei Rädern bilden ein Dreieck.",
+        "Sehen Sie das Auto von oben an: Radstand, Spurweite und die Diagonale zwischen zwei Rädern bilden ein Dreieck.",
     ),
     (
         "question.turn_in_place.needed_friction",
-        "Bei welchem Gleitbeiwert verlangt das Drehen auf der Stelle im Mittel {0} an jedem Rad?",
+        "Bei welchem Gleitbeiwert braucht das Wenden auf der Stelle ein mittleres Moment von {0} an jedem Rad?",
     ),
     (
         "question.turn_in_place.needed_friction.hint",
-        "Das Moment wächst im Verhältnis zum Reibwert. Bestimmen Sie es zuerst für einen Wert.",
+        "Das Moment wächst im Verhältnis zur Reibung. Bestimmen Sie es zuerst für einen Wert.",
     ),
     (
         "question.turn_in_place.wheel_torque",
-        "Das Auto dreht sich mit vier angetriebenen Rädern auf der Stelle. Wie groß ist das mittlere Moment an einem Rad?",
+        "Das Auto wendet auf der Stelle, alle vier Räder sind angetrieben. Wie groß ist das mittlere Moment an einem Rad?",
     ),
     (
         "question.turn_in_place.wheel_torque.hint",
-        "Jede Aufstandsfläche nutzt ihre ganze Reibung, aber nur der Teil längs des Rades verlangt Moment.",
+        "Jede Aufstandsfläche nutzt all ihre Reibung, aber nur der Teil, der längs des Rades zeigt, braucht Moment.",
     ),
     (
         "question.unit",
         "Eine Zahl allein gilt in {0}; andere Einheiten werden auch gelesen.",
     ),
-    ("question.verdict", "Sie sagten {0}. Es ist {1}: {2}."),
+    ("question.verdict", "Sie sagten {0}. Es sind {1}: {2}."),
     (
         "question.verdict_find",
-        "Sie sagten {0}. Daraus wird: {1}, {2} statt {3}, {4}. Die Antwort ist {5}.",
+        "Sie sagten {0}. Das ergibt: {1}, {2} statt {3}, {4}. Die Antwort ist {5}.",
     ),
     (
         "question.verdict_nothing",
@@ -1173,7 +1173,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "why.question_unclear",
-        "mit diesem Szenario hat die Frage keine klare Antwort",
+        "mit diesem Szenario hat die Frage keine eindeutige Antwort",
     ),
     (
         "why.slope_slides",

@@ -21,8 +21,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "the name of a question, then a whole number as its seed",
     ),
     (
+        "caution.launch",
+        "Hard launches belong on closed ground with no bystanders: a car can leave its path at once. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
+    ),
+    (
         "caution.load_transfer",
         "Hard acceleration belongs on closed ground with no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
+    ),
+    (
+        "caution.motor_split",
+        "What these motors can do belongs on closed ground with no bystanders. Local law and the vehicle maker's instructions come first. For teaching and early comparison; it replaces no licensed engineering practice.",
     ),
     (
         "caution.traction",
@@ -44,10 +52,12 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("dimension.energy", "energy"),
     ("dimension.force", "force"),
     ("dimension.frequency", "frequency"),
+    ("dimension.inertia", "moment of inertia"),
     ("dimension.length", "length"),
     ("dimension.mass", "mass"),
     ("dimension.power", "power"),
     ("dimension.ratio", "a pure number"),
+    ("dimension.rotation", "rotational speed"),
     ("dimension.slope", "slope"),
     ("dimension.speed", "speed"),
     ("dimension.time", "time"),
@@ -55,8 +65,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.axis.acceleration", "acceleration"),
     ("figure.axis.axle_load", "axle load"),
     ("figure.axis.friction", "peak friction"),
+    ("figure.axis.front_share", "front share"),
     ("figure.axis.limit", "traction limit"),
     ("figure.axis.sliding_friction", "sliding friction"),
+    ("figure.axis.speed", "speed"),
+    ("figure.axis.time", "time"),
     ("figure.axis.wheel_torque", "highest wheel torque"),
     ("figure.braking", "braking force"),
     ("figure.caution", "Caution"),
@@ -66,6 +79,35 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.grade", "grade {0}"),
     ("figure.inertia", "m·a"),
     ("figure.invented", "Invented vehicle \"{0}\"."),
+    (
+        "figure.launch.all_grip",
+        "The tyres of all driven axles limit",
+    ),
+    (
+        "figure.launch.chart_describe",
+        "Lines of speed against time. Time to 60 mph: {0}.",
+    ),
+    (
+        "figure.launch.chart_title",
+        "{0} reaches 60 mph in {1}, {2} in {3}",
+    ),
+    ("figure.launch.chart_title_plain", "Speed against time"),
+    (
+        "figure.launch.describe",
+        "Side view of a car that faces right, layout {0}, {1} after the start, at {2} and accelerating at {3}. Front axle load {4}, rear axle load {5}; slip front {6}, rear {7}. {8}.",
+    ),
+    ("figure.launch.front_grip", "The front tyres limit"),
+    (
+        "figure.launch.key",
+        "What limits: front tyres (blue, short dashes), rear tyres (orange, long dashes), all tyres (green, dash and dot), motor torque (dots), power (solid line).",
+    ),
+    ("figure.launch.power", "The motors' power limits"),
+    ("figure.launch.rear_grip", "The rear tyres limit"),
+    (
+        "figure.launch.title",
+        "{0} after {1}: {2}, {3} from the start",
+    ),
+    ("figure.launch.torque", "The motors' torque limits"),
     ("figure.line.available", "one motor has"),
     ("figure.line.front", "front axle"),
     ("figure.line.needed", "needed"),
@@ -96,6 +138,56 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("figure.mark.front_lift", "front lifts"),
     ("figure.mark.two_to_one", "2 : 1"),
+    (
+        "figure.motor_split.arrow",
+        "arrow: the force that it pushes with",
+    ),
+    (
+        "figure.motor_split.chart_describe",
+        "The front share of the load falls in a straight line from {0} at rest. Like motors keep their share. They meet at: {1}.",
+    ),
+    (
+        "figure.motor_split.chart_title",
+        "Front share of the load, and of the torque of like motors",
+    ),
+    (
+        "figure.motor_split.circle",
+        "circle: the friction that the patch has",
+    ),
+    (
+        "figure.motor_split.describe",
+        "Plan view of a car that faces right with layout {0}: {1} in front, {2} behind. At its traction limit of {3} the load is split {4}, front to rear; like motors split their torque {5}.",
+    ),
+    ("figure.motor_split.line_load", "load"),
+    ("figure.motor_split.mark_limit", "tyres end"),
+    (
+        "figure.motor_split.note_equal",
+        "with the same torque from every motor (each at its best: {0})",
+    ),
+    (
+        "figure.motor_split.note_load",
+        "load, front to rear, at the limit of {0}",
+    ),
+    (
+        "figure.motor_split.note_torque",
+        "torque of like motors, front to rear",
+    ),
+    (
+        "figure.motor_split.title",
+        "{0}: torque and load match at {1}",
+    ),
+    (
+        "figure.motor_split.title_beyond",
+        "{0}: torque and load would match at {1}, but the tyres end at {2}",
+    ),
+    (
+        "figure.motor_split.title_braking",
+        "{0}: torque and load would match only in braking, at {1}",
+    ),
+    (
+        "figure.motor_split.title_one_axle",
+        "{0} drives one axle and reaches {1}",
+    ),
     ("figure.own", "Vehicle as given."),
     ("figure.rear_load", "rear axle load, {0}"),
     ("figure.squat", "Squat drawn {0} times larger than it is."),
@@ -196,6 +288,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.air.density",
         "Density of the air. At sea level and 15 °C: 1.225 kg/m³.",
     ),
+    (
+        "help.launch.model",
+        "Full: tyres slip, load moves as fast as the springs let it. Ideal: tyres grip at once and load moves at once, as in the first sums on paper.",
+    ),
+    (
+        "help.launch.slip_target",
+        "Slip that traction control holds. Left out: the peak slip.",
+    ),
+    (
+        "help.launch.time",
+        "Moment of the run that the side view shows.",
+    ),
+    (
+        "help.launch.traction_control",
+        "On: the motors hold the slip target. Off: they give all they have.",
+    ),
     ("help.layout", "The layout that the figure shows."),
     (
         "help.layouts",
@@ -208,6 +316,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "help.load_transfer.speed",
         "Speed at which drag and lift act. At rest there are none.",
+    ),
+    (
+        "help.motor_split.drive_unit_cost",
+        "Cost of one motor with its inverter and gears, in any unit. An assumption: change it to yours.",
+    ),
+    (
+        "help.motor_split.drive_unit_mass",
+        "Mass of one motor with its inverter and gears. An assumption: change it to yours.",
+    ),
+    (
+        "help.motor_split.speed",
+        "Speed up to which the motors are to reach the traction limit.",
     ),
     (
         "help.surface.friction_peak",
@@ -275,6 +395,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "An invented demo vehicle. Every other vehicle field changes one value of it.",
     ),
     (
+        "help.vehicle.battery_power",
+        "Most power that the battery gives all motors together. Left out: as much as they ask for.",
+    ),
+    (
         "help.vehicle.body",
         "Body outline that the figure draws. It has no part in the sums.",
     ),
@@ -303,6 +427,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Ratio between driveshaft and solid axle.",
     ),
     (
+        "help.vehicle.gear_efficiency",
+        "Share of a motor's power that its gears pass on.",
+    ),
+    (
         "help.vehicle.lift_area_front",
         "Lift coefficient of the front axle times frontal area. Downforce is negative.",
     ),
@@ -311,6 +439,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Lift coefficient of the rear axle times frontal area. Downforce is negative.",
     ),
     ("help.vehicle.mass", "Mass of the vehicle with its load."),
+    (
+        "help.vehicle.motor_decline_speed",
+        "Speed of the motor above which its power falls as one over the speed. Left out: none.",
+    ),
+    (
+        "help.vehicle.motor_max_speed",
+        "Highest speed of the motor. Left out: none.",
+    ),
     ("help.vehicle.motor_power", "Peak power of one motor."),
     (
         "help.vehicle.motor_ratio",
@@ -337,6 +473,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Rolling-resistance coefficient.",
     ),
     (
+        "help.vehicle.rotor_inertia",
+        "Moment of inertia of one rotor about its own axis.",
+    ),
+    (
         "help.vehicle.track_front",
         "Distance between the front wheels.",
     ),
@@ -353,8 +493,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Share of its friction that a tyre loses when its load rises by the reference load.",
     ),
     (
+        "help.vehicle.tyre_peak_slip",
+        "Slip at which a tyre grips best. Left out, or without a wheel inertia: the tyre grips at once and needs no slip.",
+    ),
+    (
         "help.vehicle.tyre_reference_load",
         "Wheel load at which the coefficient of friction is as given. Left out: a quarter of the weight.",
+    ),
+    (
+        "help.vehicle.tyre_relaxation_length",
+        "Distance that a tyre rolls while its slip builds up.",
     ),
     (
         "help.vehicle.tyre_width_front",
@@ -364,13 +512,24 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.vehicle.tyre_width_rear",
         "Width of a rear tyre, for the figure.",
     ),
+    (
+        "help.vehicle.wheel_inertia",
+        "Moment of inertia of one wheel with its tyre about its axle.",
+    ),
     ("help.vehicle.wheel_radius", "Rolling radius of the wheels."),
     ("help.vehicle.wheelbase", "Distance between the axles."),
     ("input.air.density", "air density"),
+    ("input.launch.model", "model"),
+    ("input.launch.slip_target", "slip target"),
+    ("input.launch.time", "time shown"),
+    ("input.launch.traction_control", "traction control"),
     ("input.layout", "layout shown"),
     ("input.layouts", "layouts"),
     ("input.load_transfer.acceleration", "acceleration"),
     ("input.load_transfer.speed", "speed"),
+    ("input.motor_split.drive_unit_cost", "cost of a drive unit"),
+    ("input.motor_split.drive_unit_mass", "mass of a drive unit"),
+    ("input.motor_split.speed", "speed"),
     ("input.surface.friction_peak", "peak friction"),
     ("input.surface.friction_peak_left", "peak friction, left"),
     ("input.surface.friction_peak_right", "peak friction, right"),
@@ -391,6 +550,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.vehicle.anti_lift_front", "anti-lift, front"),
     ("input.vehicle.anti_squat_rear", "anti-squat, rear"),
     ("input.vehicle.base", "vehicle"),
+    ("input.vehicle.battery_power", "battery power"),
     ("input.vehicle.body", "body outline"),
     ("input.vehicle.cg_height", "CG height"),
     ("input.vehicle.cg_to_front_axle", "CG behind front axle"),
@@ -398,9 +558,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.vehicle.drag_area", "drag area"),
     ("input.vehicle.drag_height", "drag height"),
     ("input.vehicle.final_drive_ratio", "final drive ratio"),
+    ("input.vehicle.gear_efficiency", "gear efficiency"),
     ("input.vehicle.lift_area_front", "lift area, front"),
     ("input.vehicle.lift_area_rear", "lift area, rear"),
     ("input.vehicle.mass", "mass"),
+    (
+        "input.vehicle.motor_decline_speed",
+        "motor's second corner speed",
+    ),
+    ("input.vehicle.motor_max_speed", "motor's highest speed"),
     ("input.vehicle.motor_power", "motor power"),
     ("input.vehicle.motor_ratio", "motor ratio"),
     ("input.vehicle.motor_torque", "motor torque"),
@@ -414,13 +580,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "front share of roll stiffness",
     ),
     ("input.vehicle.rolling_resistance", "rolling resistance"),
+    ("input.vehicle.rotor_inertia", "rotor inertia"),
     ("input.vehicle.track_front", "front track width"),
     ("input.vehicle.track_rear", "rear track width"),
     ("input.vehicle.tyre_friction", "tyre friction"),
     ("input.vehicle.tyre_load_sensitivity", "load sensitivity"),
+    ("input.vehicle.tyre_peak_slip", "peak slip"),
     ("input.vehicle.tyre_reference_load", "reference wheel load"),
+    ("input.vehicle.tyre_relaxation_length", "relaxation length"),
     ("input.vehicle.tyre_width_front", "tyre width, front"),
     ("input.vehicle.tyre_width_rear", "tyre width, rear"),
+    ("input.vehicle.wheel_inertia", "wheel inertia"),
     ("input.vehicle.wheel_radius", "wheel radius"),
     ("input.vehicle.wheelbase", "wheelbase"),
     ("option.as_fitted", "as fitted"),
@@ -434,6 +604,43 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("option.sports_car", "sports car"),
     ("option.unlimited", "unlimited"),
     ("option.utility", "utility"),
+    ("output.launch.end_speed", "speed at the end of the run"),
+    (
+        "output.launch.front_grip_limited_until",
+        "front tyres limit until",
+    ),
+    ("output.launch.front_peak_slip", "largest slip, front"),
+    (
+        "output.launch.motor_energy",
+        "energy from the motors' shafts, to 60 mph",
+    ),
+    ("output.launch.outcome", "end of the run"),
+    (
+        "output.launch.quarter_mile_speed",
+        "speed at the quarter mile",
+    ),
+    ("output.launch.quarter_mile_time", "time for a quarter mile"),
+    (
+        "output.launch.quarter_mile_time_after_rollout",
+        "time for a quarter mile, rollout left out",
+    ),
+    (
+        "output.launch.rear_grip_limited_until",
+        "rear tyres limit until",
+    ),
+    ("output.launch.rear_peak_slip", "largest slip, rear"),
+    (
+        "output.launch.rollout_time",
+        "time for the first foot (rollout)",
+    ),
+    ("output.launch.time_to_100_km_h", "time to 100 km/h"),
+    ("output.launch.time_to_160_km_h", "time to 160 km/h"),
+    ("output.launch.time_to_60_mph", "time to 60 mph"),
+    (
+        "output.launch.time_to_60_mph_after_rollout",
+        "time to 60 mph, rollout left out",
+    ),
+    ("output.launch.tyre_heat", "heat from slip, to 60 mph"),
     (
         "output.load_transfer.drop_rear",
         "drop of the body over the rear axle",
@@ -476,6 +683,51 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.load_transfer.two_to_one_acceleration",
         "acceleration at which the load is 2 : 1",
+    ),
+    ("output.motor_split.drive_cost", "cost of the drive units"),
+    ("output.motor_split.drive_mass", "mass of the drive units"),
+    (
+        "output.motor_split.front_load_share_at_limit",
+        "front share of the load at the limit",
+    ),
+    (
+        "output.motor_split.front_load_share_at_rest",
+        "front share of the load at rest",
+    ),
+    (
+        "output.motor_split.like_motors_limit",
+        "limit with the same torque from every motor",
+    ),
+    (
+        "output.motor_split.matching_acceleration",
+        "acceleration at which torque and load match",
+    ),
+    (
+        "output.motor_split.motor_power_needed",
+        "power of one motor that reaches the limit",
+    ),
+    (
+        "output.motor_split.motor_torque_needed",
+        "torque of one motor that reaches the limit",
+    ),
+    ("output.motor_split.motors", "motors"),
+    ("output.motor_split.parts", "parts"),
+    (
+        "output.motor_split.time_saved",
+        "time saved against the quickest with fewer motors",
+    ),
+    (
+        "output.motor_split.time_to_60_mph",
+        "time to 60 mph, ideal grip",
+    ),
+    (
+        "output.motor_split.torque_front_share",
+        "front share of the torque of like motors",
+    ),
+    ("output.motor_split.traction_limit", "traction limit"),
+    (
+        "output.motor_split.yaw_moment",
+        "yaw moment, motors left against right",
     ),
     ("output.traction.acceleration", "traction limit"),
     (
@@ -771,6 +1023,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("reason.front_and_rear_slip", "front and rear tyres slip"),
     ("reason.front_lift", "front axle lifts"),
     ("reason.front_slip", "front tyres slip"),
+    ("reason.launch_done", "Every mark was passed."),
+    (
+        "reason.launch_no_grip",
+        "The tyres cannot hold what it takes to move the car here.",
+    ),
+    (
+        "reason.launch_time_over",
+        "The time that is simulated, two minutes, ran out.",
+    ),
+    (
+        "reason.launch_too_weak",
+        "The motors are too weak to move the car here.",
+    ),
+    ("reason.launch_top_speed", "The car goes no faster."),
     ("reason.motor_torque", "motors have no more torque"),
     (
         "reason.motor_torque_too_small",
@@ -854,8 +1120,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("site.surface_quoted", "quoted in another text"),
     ("site.surface_sliding", "Sliding friction"),
     (
+        "source.launch",
+        "Equation of motion m·a = F_f + F_r − resistance, integrated from rest (Dormand and Prince, order 5)",
+    ),
+    (
         "source.load_transfer",
         "Jazar, Vehicle Dynamics: Theory and Application, ch. 2, eq. 2.121–2.122",
+    ),
+    (
+        "source.motor_split",
+        "Balance of forces and moments; like motors share torque as their number",
     ),
     (
         "source.squat",
@@ -874,6 +1148,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "starter.intro",
         "A line that begins with # is a comment; remove the # to set that field.",
     ),
+    (
+        "step.after_rollout",
+        "the clock starts after the first foot",
+    ),
     ("step.available", "torque that one motor gives its wheel"),
     ("step.centre", "turning centre: the lateral forces balance"),
     (
@@ -889,7 +1167,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "distance of the CG ahead of the rear axle",
     ),
     ("step.drag", "aerodynamic drag"),
+    ("step.drive_cost", "cost of all drive units"),
+    ("step.drive_mass", "mass of all drive units"),
     ("step.drop_rear", "drop over the rear axle"),
+    ("step.end_speed", "speed at the end: read off the run"),
     ("step.energy", "energy lost to sliding in one full turn"),
     ("step.force", "tractive force that this acceleration needs"),
     ("step.force_front", "tractive force of one front wheel"),
@@ -919,6 +1200,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.grip",
         "tractive force of an axle that slips: all the friction it has",
     ),
+    (
+        "step.grip_until",
+        "last moment at which grip, not the motor, limits this axle: read off the run",
+    ),
     ("step.heave", "heave of the CG"),
     (
         "step.ideal_share",
@@ -934,6 +1219,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.lift_front", "lift on the front axle"),
     ("step.lift_rear", "lift on the rear axle"),
+    (
+        "step.like_motors",
+        "limit when every motor gives the same torque: equation of motion, solved with friction and axle loads",
+    ),
     (
         "step.limit_all",
         "limit of all-wheel drive: each axle gives all it has, so load transfer cancels out",
@@ -956,6 +1245,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "limit of rear drive: load comes to the axle that drives",
     ),
     (
+        "step.matching",
+        "acceleration at which the front share of the load is that of the torque",
+    ),
+    (
+        "step.motion_all",
+        "limit when each axle gives all it has: equation of motion, solved with friction and axle loads",
+    ),
+    (
         "step.motion_motor",
         "equation of motion, solved with the motors at their torque",
     ),
@@ -964,6 +1261,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "equation of motion, solved together with friction and the axle loads below",
     ),
     (
+        "step.motor_energy",
+        "energy from the motors: motion of the car and of its spinning parts, work against drag, rolling resistance and grade, heat from slip",
+    ),
+    ("step.motors", "motors: front and rear"),
+    (
         "step.other_holds",
         "moment with which the other axle resists being dragged sideways",
     ),
@@ -971,7 +1273,19 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.pair_drives",
         "most that the driven pair can make about its own axle",
     ),
+    (
+        "step.parts",
+        "parts: motor, inverter and gears for each motor, two half shafts for each driven axle, a differential where one motor drives two wheels",
+    ),
+    (
+        "step.peak_slip",
+        "largest slip of this axle: read off the run",
+    ),
     ("step.pitch", "pitch angle, nose down positive"),
+    (
+        "step.power_needed",
+        "power of the motor that pushes hardest at the limit at this speed, from the force that it must give there",
+    ),
     ("step.ratio", "rear load over front load"),
     ("step.rear_force", "tractive force of the rear axle"),
     ("step.rear_load", "rear axle load"),
@@ -1013,18 +1327,50 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.static_front", "front axle load at rest on the level"),
     ("step.static_rear", "rear axle load at rest on the level"),
+    (
+        "step.time_saved",
+        "time saved against the quickest layout compared that has fewer motors",
+    ),
+    (
+        "step.time_to_distance",
+        "time: distance over the mean speed of the run",
+    ),
+    (
+        "step.time_to_speed",
+        "time: momentum over mean tractive force less mean resistance, both added up over the run",
+    ),
     ("step.torque", "mean torque per wheel"),
     ("step.torque_front", "torque of one front wheel"),
+    (
+        "step.torque_needed",
+        "torque of the motor that pushes hardest at the limit, from the force that it must give",
+    ),
     ("step.torque_rear", "torque of one rear wheel"),
+    (
+        "step.torque_share",
+        "front share of the torque of like motors",
+    ),
     (
         "step.transfer",
         "rear axle load gained against rest on the level",
     ),
     (
+        "step.trap_speed",
+        "speed there: what the mean of all forces gives in that time",
+    ),
+    (
         "step.two_to_one",
         "acceleration at which the rear carries twice the front",
     ),
+    (
+        "step.tyre_heat",
+        "heat from slip, front and rear: force times sliding speed, added up",
+    ),
     ("step.weight", "weight"),
+    (
+        "step.yaw_pair",
+        "yaw moment: one wheel of a pair pushes, the other pulls, each with its motor or its grip, whichever is less",
+    ),
     ("surface.asphalt_dry", "dry asphalt or concrete"),
     ("surface.asphalt_wet", "wet asphalt"),
     ("surface.concrete_wet", "wet concrete"),
@@ -1037,7 +1383,9 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.short.ice", "ice"),
     ("surface.short.snow", "snow"),
     ("surface.snow", "hard-packed snow"),
+    ("topic.launch", "The launch"),
     ("topic.load_transfer", "Weight transfer"),
+    ("topic.motor_split", "How many motors"),
     ("topic.traction", "Traction limits"),
     ("topic.turn_in_place", "Turning in place"),
     ("ui.as_csv", "CSV"),
@@ -1064,14 +1412,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.motors.one", "1 motor"),
     ("ui.motors.rear", "motors on the rear axle"),
     ("ui.motors.two", "2 motors"),
+    ("ui.motors_front", "Motors in front"),
+    ("ui.motors_rear", "Motors behind"),
     ("ui.no", "no"),
     ("ui.own_tyres", "dry asphalt, this vehicle's tyres"),
     ("ui.own_vehicle", "your vehicle"),
+    ("ui.pause", "Pause"),
     ("ui.pin", "Pin this state"),
     ("ui.pinned", "Pinned: {0}."),
     ("ui.pinned_part", "{0} {1}, now {2}"),
     ("ui.pinned_same", "Pinned: the state that is shown."),
     ("ui.pinned_value", "(pinned {0})"),
+    ("ui.play", "Play"),
     ("ui.print", "Print"),
     ("ui.quantity", "quantity"),
     ("ui.redo", "Redo"),
@@ -1083,6 +1435,8 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.screen", "Full screen"),
     ("ui.share", "Save and share"),
     ("ui.stale", "The last good result is shown."),
+    ("ui.step_back", "A step back, 0.05 s"),
+    ("ui.step_forward", "A step forward, 0.05 s"),
     ("ui.undo", "Undo"),
     ("ui.unpin", "Remove the pin"),
     ("ui.value", "value"),

@@ -21,7 +21,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "allowed.seed",
-        "el nombre de una pregunta y luego un número entero como semilla",
+        "el nombre de una pregunta y después un número entero como semilla",
     ),
     (
         "caution.load_transfer",
@@ -675,16 +675,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("problem.word", "{0} = «{1}» no se conoce; se admite: {2}."),
     ("problem.wrong_dimension", "{0} es una unidad de {1}"),
-    ("question.again", "Preguntar otra vez"),
-    ("question.another", "Probar con otra"),
+    ("question.again", "Preguntar de nuevo"),
+    ("question.another", "Probar otra"),
     (
         "question.change",
-        "Supongamos que cambia una sola cosa: {0} pasa de {1} a {2}. ¿Qué ocurre con este valor? {3}",
+        "Suponga que solo cambia una cosa: {0}, de {1} a {2}. ¿Qué pasa con este valor? {3}",
     ),
-    ("question.changed", "Pasa de {0} a {1}."),
-    ("question.close", "a menos del 1\u{2009}%"),
-    ("question.commit", "Enviar la predicción"),
-    ("question.far", "demasiado lejos"),
+    ("question.changed", "El valor pasa de {0} a {1}."),
+    ("question.close", "a menos de un 1\u{2009}% del valor"),
+    ("question.commit", "Confirmar la predicción"),
+    ("question.far", "muchísimo de más o de menos"),
     ("question.field", "Su predicción: {0}"),
     ("question.front_axle", "el eje delantero"),
     ("question.given", "Datos"),
@@ -692,7 +692,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("question.inside", "Está dentro de la tolerancia del {0}."),
     (
         "question.later",
-        "La figura, los números y el cálculo aparecen después de su predicción.",
+        "La figura, los números y el desarrollo del cálculo aparecen después de su predicción.",
     ),
     ("question.less", "disminuye"),
     (
@@ -705,11 +705,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.load_transfer.heavier_axle.hint",
-        "Deciden dos cosas: las cargas en reposo y la carga que traslada la aceleración. Halle cada una por separado.",
+        "Dos cosas deciden: las cargas en reposo y la carga que transfiere la aceleración. Halle cada una por separado.",
     ),
     (
         "question.load_transfer.lift_height",
-        "¿A qué altura debe estar el centro de gravedad (CG) para que el eje delantero se levante a {0}?",
+        "¿A qué altura debe estar el centro de gravedad (CG) para que el eje delantero se despegue del suelo a {0}?",
     ),
     (
         "question.load_transfer.lift_height.hint",
@@ -721,27 +721,27 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.load_transfer.ratio_acceleration.hint",
-        "Ambas cargas son rectas en función de la aceleración, y su suma sigue siendo el peso.",
+        "Según la aceleración, ambas cargas son rectas, y su suma sigue siendo el peso.",
     ),
     (
         "question.load_transfer.rear_load",
-        "El coche acelera a {0}. ¿Cuánto vale la carga del eje trasero?",
+        "El coche acelera a {0}. ¿Cuánto vale la carga de su eje trasero?",
     ),
     (
         "question.load_transfer.rear_load.hint",
-        "La fuerza de inercia actúa a la altura del centro de gravedad. Su momento lo equilibran cargas por eje separadas por una distancia entre ejes.",
+        "La fuerza de inercia actúa a la altura del CG. Deben equilibrar su momento unas cargas por eje separadas por una batalla.",
     ),
     ("question.more", "aumenta"),
     ("question.outside", "Está fuera de la tolerancia del {0}."),
     ("question.rear_axle", "el eje trasero"),
-    ("question.same", "no cambia"),
+    ("question.same", "sigue igual"),
     (
         "question.tolerance",
-        "Es correcto un valor que se aparte de la respuesta como mucho un {0}.",
+        "Es correcto un valor que difiera de la respuesta un {0} como máximo.",
     ),
     (
         "question.tolerance_find",
-        "Es correcto un valor con el que lo pedido se cumple con un margen del {0}.",
+        "Es correcto un valor cuyo resultado difiera de lo pedido un {0} como máximo.",
     ),
     ("question.too_little", "{0} de menos"),
     ("question.too_much", "{0} de más"),
@@ -755,15 +755,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.traction.faster_drive.hint",
-        "Deciden dos cosas: lo que lleva cada eje en reposo y lo que la aceleración hace con esa carga.",
+        "Dos cosas deciden: lo que lleva cada eje en reposo y lo que la aceleración hace con esa carga.",
     ),
     (
         "question.traction.limit",
-        "Disposición {0}: ¿cuál es la mayor aceleración que permiten los neumáticos?",
+        "Disposición {0}: ¿cuál es la mayor aceleración que permiten sus neumáticos?",
     ),
     (
         "question.traction.limit.hint",
-        "La carga del eje motriz depende de la misma aceleración que se busca. Escriba la fuerza como adherencia por esa carga y despeje.",
+        "La carga del eje motriz depende de la misma aceleración que se pide. Escriba la fuerza como adherencia por esa carga y resuelva.",
     ),
     (
         "question.traction.needed_friction",
@@ -771,7 +771,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.traction.needed_friction.hint",
-        "Halle la carga del eje motriz a esa aceleración. La fuerza dividida por esa carga es la adherencia que necesita.",
+        "Halle la carga del eje motriz a esa aceleración. La fuerza entre esa carga es la adherencia que necesita.",
     ),
     (
         "question.traction.what_limits",
@@ -783,35 +783,35 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.turn_in_place.change.hint",
-        "Escriba el valor como un producto: adherencia, carga, una parte que depende de la forma del coche, un brazo. ¿Cuál de ellos cambia?",
+        "Escriba el valor como un producto: rozamiento, carga, una parte que depende de la forma del coche, un brazo de palanca. ¿Cuál de ellos cambia?",
     ),
     (
         "question.turn_in_place.energy",
-        "¿Cuánta energía va a los neumáticos y al suelo en un giro completo sobre el sitio?",
+        "¿Cuánta energía va a los neumáticos y al suelo en una vuelta completa en el sitio?",
     ),
     (
         "question.turn_in_place.energy.hint",
-        "Fuerza de rozamiento por el camino que desliza cada huella. El camino es más largo que el círculo de las ruedas, porque además giran.",
+        "Fuerza de rozamiento por el camino que desliza cada huella. El camino es más largo que el círculo que siguen las ruedas, porque además giran sobre su eje.",
     ),
     (
         "question.turn_in_place.feasible",
-        "Disposición {0}: ¿puede girar el coche sobre el sitio aquí, y por qué?",
+        "Disposición {0}: ¿puede el coche girar con ella en el sitio aquí, y por qué?",
     ),
     (
         "question.turn_in_place.feasible.hint",
-        "Primero: ¿qué ejes pueden mover sus dos ruedas en sentidos opuestos? Después: ¿qué tienen que arrastrar esas ruedas?",
+        "Primero: ¿qué ejes pueden mover sus dos ruedas en sentidos opuestos? Después: ¿qué deben arrastrar esas ruedas consigo?",
     ),
     (
         "question.turn_in_place.lengthwise",
-        "El coche gira sobre el sitio con las cuatro ruedas motrices. ¿Qué parte del rozamiento va a lo largo de las ruedas?",
+        "El coche gira en el sitio con las cuatro ruedas motrices. ¿Qué parte del rozamiento apunta a lo largo de las ruedas?",
     ),
     (
         "question.turn_in_place.lengthwise.hint",
-        "Mire el coche desde arriba: la distancia entre ejes, la vía y la diagonal entre dos ruedas forman un triángulo.",
+        "Mire el coche desde arriba: la batalla, la vía y la diagonal entre dos ruedas forman un triángulo.",
     ),
     (
         "question.turn_in_place.needed_friction",
-        "¿Con qué rozamiento al deslizar exige el giro sobre el sitio un par medio de {0} en cada rueda?",
+        "¿Con qué rozamiento al deslizar pide el giro en el sitio un par medio de {0} en cada rueda?",
     ),
     (
         "question.turn_in_place.needed_friction.hint",
@@ -819,29 +819,29 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "question.turn_in_place.wheel_torque",
-        "El coche gira sobre el sitio con las cuatro ruedas motrices. ¿Cuánto vale el par medio en una rueda?",
+        "El coche gira en el sitio con las cuatro ruedas motrices. ¿Cuánto vale el par medio en una rueda?",
     ),
     (
         "question.turn_in_place.wheel_torque.hint",
-        "Cada huella usa todo su rozamiento, pero solo la parte a lo largo de la rueda exige par.",
+        "Cada huella usa todo su rozamiento, pero solo pide par la parte que apunta a lo largo de la rueda.",
     ),
     (
         "question.unit",
-        "Un número solo se toma en {0}; también se leen otras unidades.",
+        "Un número sin unidad se toma en {0}; también se leen otras unidades.",
     ),
-    ("question.verdict", "Su respuesta: {0}. Es {1}: {2}."),
+    ("question.verdict", "Usted dijo {0}. Son {1}: {2}."),
     (
         "question.verdict_find",
-        "Su respuesta: {0}. Lo que resulta: {1}, {2} en vez de {3}, {4}. La respuesta es {5}.",
+        "Usted dijo {0}. Resulta: {1}, {2} en lugar de {3}, {4}. La respuesta es {5}.",
     ),
     (
         "question.verdict_nothing",
-        "Su respuesta: {0}. Con ella el coche no puede ser como dice la pregunta. La respuesta es {1}.",
+        "Usted dijo {0}. Con ese valor, el coche no puede estar como dice la pregunta. La respuesta es {1}.",
     ),
-    ("question.verdict_right", "Su respuesta: {0}. Es correcta."),
+    ("question.verdict_right", "Usted dijo: {0}. Es correcto."),
     (
         "question.verdict_wrong",
-        "Su respuesta: {0}. Lo correcto es: {1}.",
+        "Usted dijo: {0}. Lo correcto es: {1}.",
     ),
     (
         "reason.front_and_rear_slip",
@@ -1218,7 +1218,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "why.question_unclear",
-        "con este escenario la pregunta no tiene una respuesta clara",
+        "con este escenario, la pregunta no tiene una respuesta clara",
     ),
     (
         "why.slope_slides",

@@ -95,7 +95,7 @@ enum Command {
 
 #[derive(Args)]
 struct QuestionArgs {
-    /// The topic: load-transfer, traction, turn-in-place
+    /// The topic: load-transfer, traction, motor-split, launch, turn-in-place
     topic: String,
     /// Scenario file, TOML or JSON; "-" is the standard input
     scenario: Option<PathBuf>,

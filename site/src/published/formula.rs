@@ -1,7 +1,8 @@
 //! Formulas of the core by name, for published values that no topic answers.
 
+use axlewright_core::tyre::{brush, magic_formula};
 use axlewright_core::units::{self, Dimension as D};
-use axlewright_core::{GRAVITY_M_S2, road_load, scrub, surface, traction, vehicle};
+use axlewright_core::{GRAVITY_M_S2, motor, road_load, scrub, surface, traction, vehicle};
 
 /// A formula of the core: what it takes and what it gives.
 #[derive(Debug)]
@@ -66,6 +67,42 @@ const TRACKED_MOMENT: &[(&str, Takes)] = &[
     ("weight", Q(D::Force)),
     ("track_length", Q(D::Length)),
 ];
+const SHAFT: &[(&str, Takes)] = &[
+    ("torque", Q(D::Torque)),
+    ("ratio", Q(D::Ratio)),
+    ("efficiency", Q(D::Ratio)),
+    ("wheel_radius", Q(D::Length)),
+];
+const ROAD_SPEED: &[(&str, Takes)] = &[
+    ("shaft_speed", Q(D::Rotation)),
+    ("ratio", Q(D::Ratio)),
+    ("wheel_radius", Q(D::Length)),
+    ("slip", Q(D::Ratio)),
+];
+const SPINNING: &[(&str, Takes)] = &[
+    ("weight", Q(D::Force)),
+    ("wheel_weight", Q(D::Force)),
+    ("radius_of_gyration", Q(D::Length)),
+    ("shaft_inertia", Q(D::Inertia)),
+    ("ratio", Q(D::Ratio)),
+    ("wheel_radius", Q(D::Length)),
+];
+const RESISTANCE: &[(&str, Takes)] = &[
+    ("density", Q(D::Density)),
+    ("drag_coefficient", Q(D::Ratio)),
+    ("frontal_area", Q(D::Area)),
+    ("speed", Q(D::Speed)),
+    ("weight", Q(D::Force)),
+    ("rolling_resistance", Q(D::Ratio)),
+];
+const ACCELERATION: &[(&str, Takes)] = &[
+    ("thrust", Q(D::Force)),
+    ("resistance", Q(D::Force)),
+    ("weight", Q(D::Force)),
+    ("mass_factor", Q(D::Ratio)),
+];
+const WHEEL_LOAD: &[(&str, Takes)] = &[("load", Q(D::Force))];
+const NORMALISED_SLIP: &[(&str, Takes)] = &[("normalised_slip", Q(D::Ratio))];
 const ONE_SURFACE: &[(&str, Takes)] = &[("surface", Surface)];
 
 const fn formula(
@@ -116,11 +153,40 @@ const FORMULAS: &[Formula] = &[
         |v| scrub::gough_moment_n_m(v[0], v[1], v[2])),
     formula("round_patch_factor", &[], D::Ratio, |_| scrub::round_patch_factor()),
     formula("square_patch_factor", &[], D::Ratio, |_| scrub::square_patch_factor()),
+    formula("mass_factor", SPINNING, D::Ratio, mass_factor),
+    formula("tractive_force", SHAFT, D::Force, |v| motor::tractive_force_n(v[0], v[1], v[2], v[3])),
+    formula("road_speed", ROAD_SPEED, D::Speed, |v| motor::road_speed_m_s(v[0], v[1], v[2], v[3])),
+    formula("road_resistance", RESISTANCE, D::Force, |v| road_load::drag_n(v[0], v[1] * v[2], v[3]) + v[5] * v[4]),
+    formula("acceleration_with_mass_factor", ACCELERATION, D::Acceleration, |v| (v[0] - v[1]) / (v[3] * v[2] / GRAVITY_M_S2)),
+    formula("magic_longitudinal_peak", WHEEL_LOAD, D::Force, |v| magic_peak(magic_formula::Force::Longitudinal, v).1),
+    formula("magic_longitudinal_peak_slip", WHEEL_LOAD, D::Ratio, |v| magic_peak(magic_formula::Force::Longitudinal, v).0 / 100.0),
+    formula("magic_lateral_peak", WHEEL_LOAD, D::Force, |v| magic_peak(magic_formula::Force::Lateral, v).1),
+    formula("magic_lateral_peak_slip_angle", WHEEL_LOAD, D::Angle, |v| magic_peak(magic_formula::Force::Lateral, v).0.to_radians()),
+    formula("brush_share", NORMALISED_SLIP, D::Ratio, |v| brush::share(v[0])),
+    formula("brush_aligning_share", NORMALISED_SLIP, D::Ratio, |v| brush::aligning_share(v[0])),
+    formula("brush_trail_share", NORMALISED_SLIP, D::Ratio, |v| brush::trail_share(v[0])),
     formula("least_peak_friction", ONE_SURFACE, D::Ratio, |v| row(v).peak.0),
     formula("most_peak_friction", ONE_SURFACE, D::Ratio, |v| row(v).peak.1),
     formula("least_sliding_friction", ONE_SURFACE, D::Ratio, |v| row(v).sliding.0),
     formula("most_sliding_friction", ONE_SURFACE, D::Ratio, |v| row(v).sliding.1),
 ];
+
+/// 1 + (4·I_w + I_e·i²)/(m·r²), I_w from weight and radius of gyration of one wheel.
+fn mass_factor(v: &[f64]) -> f64 {
+    let wheel = v[1] / GRAVITY_M_S2 * v[2] * v[2];
+    motor::mass_factor(
+        v[0] / GRAVITY_M_S2,
+        v[5],
+        &[(4.0 * wheel, 1.0), (v[3], v[4])],
+    )
+}
+
+/// Slip (per cent or degrees) and size of the largest force at a wheel load.
+fn magic_peak(force: magic_formula::Force, v: &[f64]) -> (f64, f64) {
+    let factors = magic_formula::factors(force, v[0] / 1000.0);
+    let slip = factors.peak_slip(40.0);
+    (slip, factors.at(slip))
+}
 
 fn utilisation(v: &[f64]) -> (f64, f64) {
     traction::adhesion_utilisation_braking(v[0], v[1] / GRAVITY_M_S2, v[2], v[3])

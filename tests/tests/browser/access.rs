@@ -7,6 +7,8 @@ const PAGES: &[(&str, &str)] = &[
     ("index.html", "axle-traction"),
     ("load-transfer.html", "axle-load-transfer"),
     ("traction.html", "axle-traction"),
+    ("motor-split.html", "axle-motor-split"),
+    ("launch.html", "axle-launch"),
     ("turn-in-place.html", "axle-turn-in-place"),
     ("reference.html", ""),
     ("embed/traction.html", "axle-traction"),

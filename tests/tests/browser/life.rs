@@ -117,7 +117,13 @@ async fn functions_of_the_script_answer_and_refuse_by_name() {
         .await;
     assert_eq!(
         seen["topics"],
-        json!(["load_transfer", "traction", "turn_in_place"])
+        json!([
+            "load_transfer",
+            "traction",
+            "motor_split",
+            "launch",
+            "turn_in_place"
+        ])
     );
     let force = seen["answer"].as_f64().unwrap_or(0.0);
     assert!((force - 4263.0).abs() < 1.0, "published case D1: {seen}");

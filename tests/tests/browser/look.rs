@@ -10,6 +10,8 @@ async fn every_page_paints_its_element() {
         ("index.html", "axle-traction"),
         ("load-transfer.html", "axle-load-transfer"),
         ("traction.html", "axle-traction"),
+        ("motor-split.html", "axle-motor-split"),
+        ("launch.html", "axle-launch"),
         ("turn-in-place.html", "axle-turn-in-place"),
     ] {
         window.visit(page).await;

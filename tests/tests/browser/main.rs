@@ -20,6 +20,7 @@ mod many;
 mod places;
 mod question;
 mod routes;
+mod run;
 mod session;
 mod sliders;
 mod states;

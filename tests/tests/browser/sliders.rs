@@ -168,6 +168,24 @@ async fn every_topic_answers_as_the_program_does() {
             ["limits.F1.acceleration", "limits.R1.rear_axle_load"],
         ),
         (
+            "motor-split.html",
+            "motor_split",
+            "axle-motor-split",
+            [
+                "layouts.F1R2.matching_acceleration",
+                "layouts.F1R2.motor_torque_needed",
+            ],
+        ),
+        (
+            "launch.html",
+            "launch",
+            "axle-launch",
+            [
+                "layouts.F1R1.time_to_60_mph",
+                "layouts.R1.quarter_mile_time",
+            ],
+        ),
+        (
             "turn-in-place.html",
             "turn_in_place",
             "axle-turn-in-place",

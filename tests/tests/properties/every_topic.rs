@@ -83,7 +83,16 @@ fn for_topic(name: &str, cases: u32) {
 #[test]
 fn every_topic_is_tried() {
     let names: Vec<_> = TOPICS.iter().map(|t| t.name).collect();
-    assert_eq!(names, ["load_transfer", "traction", "turn_in_place"]);
+    assert_eq!(
+        names,
+        [
+            "load_transfer",
+            "traction",
+            "motor_split",
+            "launch",
+            "turn_in_place"
+        ]
+    );
 }
 
 #[test]
@@ -94,6 +103,17 @@ fn load_transfer_answers_or_refuses() {
 #[test]
 fn traction_answers_or_refuses() {
     for_topic("traction", 1000);
+}
+
+#[test]
+fn motor_split_answers_or_refuses() {
+    for_topic("motor_split", 100);
+}
+
+/// A run takes a thousand times as long as a closed form.
+#[test]
+fn launch_answers_or_refuses() {
+    for_topic("launch", 40);
 }
 
 #[test]

@@ -8,7 +8,7 @@ use axlewright_core::{Scenario, format};
 use axlewright_tests::assert_equal_relative;
 use proptest::prelude::*;
 
-const DIMENSIONS: [Dimension; 15] = [
+const DIMENSIONS: [Dimension; 17] = [
     Dimension::Ratio,
     Dimension::Mass,
     Dimension::Length,
@@ -24,6 +24,8 @@ const DIMENSIONS: [Dimension; 15] = [
     Dimension::Frequency,
     Dimension::Density,
     Dimension::Time,
+    Dimension::Inertia,
+    Dimension::Rotation,
 ];
 
 /// The core reads what people type, up to 15 digits, exactly, and longer numbers to a few units in the
@@ -133,6 +135,8 @@ proptest! {
         scenario in prop_oneof![
             partial(topic("load_transfer"), Reach::Accepted),
             partial(topic("traction"), Reach::Accepted),
+            partial(topic("motor_split"), Reach::Accepted),
+            partial(topic("launch"), Reach::Accepted),
             partial(topic("turn_in_place"), Reach::Accepted),
         ]
     ) {

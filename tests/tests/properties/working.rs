@@ -161,6 +161,26 @@ fn traction_accepted() {
 }
 
 #[test]
+fn motor_split_usual() {
+    for_topic("motor_split", Reach::Usual, 60, &[]);
+}
+
+#[test]
+fn motor_split_accepted() {
+    for_topic("motor_split", Reach::Accepted, 60, &[]);
+}
+
+#[test]
+fn launch_usual() {
+    for_topic("launch", Reach::Usual, 40, &[]);
+}
+
+#[test]
+fn launch_accepted() {
+    for_topic("launch", Reach::Accepted, 20, &[]);
+}
+
+#[test]
 fn turn_in_place_usual() {
     for_topic("turn_in_place", Reach::Usual, 250, &["surface.grade"]);
 }

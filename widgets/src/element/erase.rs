@@ -121,6 +121,14 @@ impl Tag {
         self
     }
 
+    /// A child, where there is one.
+    pub(super) fn some(self, child: Option<AnyView>) -> Self {
+        match child {
+            Some(child) => self.with(child),
+            None => self,
+        }
+    }
+
     /// A text that stays.
     pub(super) fn word(self, text: &str) -> Self {
         self.with(text.to_owned().into_any())

@@ -1,10 +1,12 @@
 //! What the script may call.
 
+use super::compare::compare;
 use super::controls::controls;
 use super::embed::{Embed, EmbedKind, embed_code};
 use super::erase::{Place, follow, tag};
 use super::model::{Model, to_js, tree_of};
 use super::picture::{chart, figure};
+use super::playback::playback;
 use super::question::question;
 use super::readouts::readouts;
 use super::state::State;
@@ -167,10 +169,12 @@ fn element(model: Model) -> AnyView {
         .on("keydown", move |event| undo_by_key(model, &event))
         .with(question(model))
         .with(figure(model))
+        .some(playback(model))
         .with(toolbar(model))
         .with(controls(model))
         .with(refusal.view())
         .with(readouts(model))
+        .some(compare(model))
         .with(chart(model))
         .with(caution.view())
         .with(

@@ -11,6 +11,8 @@ mod table;
 pub mod working_html;
 
 #[cfg(target_arch = "wasm32")]
+mod compare;
+#[cfg(target_arch = "wasm32")]
 mod controls;
 #[cfg(target_arch = "wasm32")]
 mod erase;
@@ -22,6 +24,8 @@ pub mod hands;
 mod model;
 #[cfg(target_arch = "wasm32")]
 mod picture;
+#[cfg(target_arch = "wasm32")]
+mod playback;
 #[cfg(target_arch = "wasm32")]
 mod question;
 #[cfg(target_arch = "wasm32")]

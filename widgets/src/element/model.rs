@@ -301,6 +301,27 @@ impl Model {
         self.show_next(next, Some(step));
     }
 
+    /// Shows another moment of the run: nothing is solved again, only the figure is drawn. Once the
+    /// reader lets go, the chart follows and the page is told.
+    pub(super) fn show_time(&self, path: &'static str, time_s: f64, ended: bool) {
+        let visual = self.visual;
+        self.state.update(|state| {
+            // Within the range of the input, so it is not refused.
+            let _ = state.current.set_number(path, time_s);
+            if let Some(report) = &mut state.report {
+                let _ = report.scenario.set_number(path, time_s);
+            }
+            if ended {
+                state.redraw(visual);
+            } else {
+                state.redraw_figure(visual);
+            }
+        });
+        if ended {
+            self.tell("axle-change", &self.scenario().to_tree());
+        }
+    }
+
     /// Returns one input, or all of them, to what the page set; after a question, to what it asked.
     pub(super) fn reset(&self, path: Option<&'static str>) {
         let author = self.peek(|state| {

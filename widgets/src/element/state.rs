@@ -115,7 +115,31 @@ impl State {
     /// Draws figure and chart of the last good answer. A view that has no picture for this answer
     /// keeps the last one.
     pub(super) fn redraw(&mut self, visual: &Visual) {
-        let Some(report) = &self.report else { return };
+        self.redraw_figure(visual);
+        if let Some(Drawing::Chart(chart)) = self.drawn(visual, View::Chart) {
+            self.chart = Some(chart);
+        }
+    }
+
+    /// Draws the figure alone.
+    pub(super) fn redraw_figure(&mut self, visual: &Visual) {
+        let Some(drawing) = self.drawn(visual, self.view) else {
+            return;
+        };
+        self.title = drawing.title().to_owned();
+        self.svg = drawing.svg(&SvgOptions {
+            prefix: "figure",
+            theme: Theme::Live,
+            ..SvgOptions::default()
+        });
+        if let Drawing::Scene(scene) = drawing {
+            self.size = (scene.width, scene.height);
+            self.grips = scene.grips;
+        }
+    }
+
+    fn drawn(&self, visual: &Visual, view: View) -> Option<Drawing> {
+        let report = self.report.as_ref()?;
         // Text of 13 units must not fall below 11 px on screen; a wide element gets the full drawing.
         let look = Look {
             width: within(self.width, NARROW, WIDE),
@@ -124,21 +148,7 @@ impl State {
             pinned: self.pinned.as_ref().map(|report| &report.scenario),
             caution: false,
         };
-        if let Ok(drawing) = visual.draw(&report.scenario, self.view, &look) {
-            self.title = drawing.title().to_owned();
-            self.svg = drawing.svg(&SvgOptions {
-                prefix: "figure",
-                theme: Theme::Live,
-                ..SvgOptions::default()
-            });
-            if let Drawing::Scene(scene) = drawing {
-                self.size = (scene.width, scene.height);
-                self.grips = scene.grips;
-            }
-        }
-        if let Ok(Drawing::Chart(chart)) = visual.draw(&report.scenario, View::Chart, &look) {
-            self.chart = Some(chart);
-        }
+        visual.draw(&report.scenario, view, &look).ok()
     }
 
     /// Paths of the inputs that the reader may move.

@@ -27,6 +27,8 @@ pub enum Dash {
     Short,
     /// Dash and dot.
     DashDot,
+    /// Dots.
+    Dots,
 }
 
 /// The marker that sits on a line at even steps.

@@ -306,6 +306,7 @@ impl Pencil<'_> {
                 Dash::Long => &[10.0, 5.0],
                 Dash::Short => &[3.0, 3.0],
                 Dash::DashDot => &[10.0, 4.0, 2.0, 4.0],
+                Dash::Dots => &[2.0, 7.0],
             };
             if pattern.is_empty() {
                 self.stroke(&run, line.role, 2.0);

@@ -1,0 +1,196 @@
+//! The tyre: how much it grips at a load, how it builds up force with slip, and how fast.
+//!
+//! Grip is Coulomb friction with load sensitivity ([`crate::surface::load_factor`]). Where a tyre has a
+//! peak slip, [`SlipCurve`] says which part of the grip it uses at a slip. [`magic_formula`] holds a
+//! published set of coefficients, [`brush`] the analytic model that both can be checked against.
+
+pub mod brush;
+pub mod magic_formula;
+
+use crate::math;
+use crate::root;
+use crate::surface::load_factor;
+use core::f64::consts::FRAC_PI_2;
+
+/// Grip of the two like wheels of an axle, μ_0·N·(1 − k·(N/2 − N_0)/N_0) \[N\], and its rate with load.
+///
+/// `friction`: μ_0; `load_n`: load of the axle N \[N\]; `sensitivity`: k; `reference_n`: load of one
+/// wheel N_0 \[N\]. An axle in the air has none.
+///
+/// ```
+/// let (grip_n, per_n) = axlewright_core::tyre::axle_grip(0.9, 8000.0, 0.0, 4000.0);
+/// assert!((grip_n - 7200.0).abs() < 1e-9 && (per_n - 0.9).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn axle_grip(friction: f64, load_n: f64, sensitivity: f64, reference_n: f64) -> (f64, f64) {
+    if load_n <= 0.0 {
+        return (0.0, friction * load_factor(sensitivity, 0.0, reference_n));
+    }
+    let factor = load_factor(sensitivity, 0.5 * load_n, reference_n);
+    // d(μ·N)/dN; where the factor has reached its floor it no longer falls.
+    let falls = if factor > 0.1 {
+        sensitivity * 0.5 * load_n / reference_n
+    } else {
+        0.0
+    };
+    (friction * load_n * factor, friction * (factor - falls))
+}
+
+/// The share of its peak friction that a tyre uses at a slip: y(σ) = sin(C·atan(B·σ)).
+///
+/// The normalised Magic Formula with E = 0. σ = (R·ω − V)/(R·ω) is the slip in driving: 0 for a wheel
+/// that rolls, 1 for one that spins on the spot. y is 1 at the peak slip, and at σ = 1 it is the sliding
+/// over the peak friction.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SlipCurve {
+    stiffness: f64,
+    shape: f64,
+    peak_slip: f64,
+}
+
+impl SlipCurve {
+    /// The curve of a peak slip and of sliding over peak friction.
+    ///
+    /// The ratio is kept below 0.98, where the curve would have a corner, and above the lowest that this
+    /// form can have, 2·σ_p/(1 + σ_p²).
+    ///
+    /// ```
+    /// let curve = axlewright_core::tyre::SlipCurve::new(0.1, 0.88);
+    /// assert!((curve.share(0.1) - 1.0).abs() < 1e-12);
+    /// assert!((curve.share(1.0) - 0.88).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn new(peak_slip: f64, sliding_over_peak: f64) -> Self {
+        // B from C: the peak is where C·atan(B·σ_p) = π/2.
+        let of_shape = |shape: f64| Self {
+            stiffness: math::tan(FRAC_PI_2 / shape) / peak_slip,
+            shape,
+            peak_slip,
+        };
+        let wanted = sliding_over_peak.min(0.98);
+        if of_shape(2.0).share(1.0) >= wanted {
+            return of_shape(2.0);
+        }
+        // The larger C, the lower the share at full slip.
+        of_shape(root::last_not_negative(1.001, 2.0, |shape| {
+            of_shape(shape).share(1.0) - wanted
+        }))
+    }
+
+    /// Share of the peak friction at a slip, y(σ).
+    #[must_use]
+    pub fn share(&self, slip: f64) -> f64 {
+        math::sin(self.shape * math::atan(self.stiffness * slip))
+    }
+
+    /// Slip at which the friction is largest, σ_p.
+    #[must_use]
+    pub fn peak_slip(&self) -> f64 {
+        self.peak_slip
+    }
+
+    /// The slip below the peak at which a share is used: y⁻¹.
+    #[must_use]
+    pub fn slip_of(&self, share: f64) -> f64 {
+        if share >= 1.0 {
+            return self.peak_slip;
+        }
+        // y = sin(C·atan(B·σ)), so σ = tan(arcsin(y)/C)/B; arcsin(y) = atan(y/√(1 − y²)).
+        let angle = math::atan(share / math::sqrt(1.0 - share * share));
+        math::tan(angle / self.shape) / self.stiffness
+    }
+
+    /// Slope at no slip, dy/dσ = B·C.
+    #[must_use]
+    pub fn slope(&self) -> f64 {
+        self.stiffness * self.shape
+    }
+}
+
+/// Longitudinal and lateral share of the friction in combined slip, by similarity: both slips are
+/// measured in their peak slips, and the force points against the combined slip.
+///
+/// `along` and `across`: curves of pure slip; `slip` and `lateral_slip`: σ_x and σ_y.
+///
+/// ```
+/// use axlewright_core::tyre::{SlipCurve, combined};
+/// let curve = SlipCurve::new(0.1, 0.9);
+/// let (x, y) = combined(&curve, &curve, 0.06, 0.08);
+/// assert!((x * x + y * y - 1.0).abs() < 1e-12, "at the peak all the friction is used");
+/// ```
+#[must_use]
+pub fn combined(along: &SlipCurve, across: &SlipCurve, slip: f64, lateral_slip: f64) -> (f64, f64) {
+    let (x, y) = (slip / along.peak_slip, lateral_slip / across.peak_slip);
+    let size = math::hypot(x, y);
+    if size == 0.0 {
+        return (0.0, 0.0);
+    }
+    (
+        x / size * along.share(size * along.peak_slip),
+        y / size * across.share(size * across.peak_slip),
+    )
+}
+
+/// Rate of the slip that a tyre has built up, dσ/dt \[1/s\]: λ·dσ/dt = (u − V) − |u|·σ.
+///
+/// `relaxation_m`: relaxation length λ \[m\]; `tread_m_s`: speed of the tread u = R·ω \[m/s\];
+/// `speed_m_s`: speed V \[m/s\]; `slip`: σ. In steady rolling σ = (u − V)/u. At rest a turning wheel
+/// winds its tyre up, so the form holds from the first instant on.
+#[must_use]
+pub fn relaxation_rate(relaxation_m: f64, tread_m_s: f64, speed_m_s: f64, slip: f64) -> f64 {
+    (tread_m_s - speed_m_s - tread_m_s.abs() * slip) / relaxation_m
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_curve_has_its_peak_and_its_sliding_end() {
+        for peak_slip in [0.05, 0.1, 0.2] {
+            for ratio in [0.65, 0.75, 0.88, 0.97] {
+                let curve = SlipCurve::new(peak_slip, ratio);
+                assert!((curve.share(peak_slip) - 1.0).abs() < 1e-12);
+                assert!(
+                    (curve.share(1.0) - ratio).abs() < 1e-9,
+                    "{peak_slip} {ratio}"
+                );
+                for share in [0.1, 0.5, 0.9, 0.999] {
+                    let back = curve.share(curve.slip_of(share));
+                    assert!((back - share).abs() < 1e-12, "{back}, want {share}");
+                }
+                let slope = curve.share(1e-7) / 1e-7;
+                assert!((slope / curve.slope() - 1.0).abs() < 1e-6);
+                assert!((curve.share(-0.03) + curve.share(0.03)).abs() < 1e-15);
+            }
+        }
+    }
+
+    #[test]
+    fn a_ratio_out_of_reach_is_brought_to_the_nearest_in_reach() {
+        let flat = SlipCurve::new(0.1, 1.2);
+        assert!((flat.share(1.0) - 0.98).abs() < 1e-9);
+        let steep = SlipCurve::new(0.1, 0.01);
+        assert!((steep.share(1.0) - 0.2 / 1.01).abs() < 1e-6);
+    }
+
+    #[test]
+    fn grip_grows_less_than_its_load_where_the_tyre_is_sensitive() {
+        let (plain, _) = axle_grip(1.0, 10_000.0, 0.0, 4000.0);
+        let (sensitive, rate) = axle_grip(1.0, 10_000.0, 0.2, 4000.0);
+        assert!((plain - 10_000.0).abs() < 1e-9);
+        assert!((sensitive - 9500.0).abs() < 1e-9, "{sensitive}");
+        let (more, _) = axle_grip(1.0, 10_001.0, 0.2, 4000.0);
+        assert!((more - sensitive - rate).abs() < 1e-3, "{rate}");
+        assert_eq!(axle_grip(1.0, -5.0, 0.2, 4000.0).0.to_bits(), 0);
+    }
+
+    #[test]
+    fn a_rolling_tyre_relaxes_to_its_steady_slip() {
+        assert!(relaxation_rate(0.3, 20.0, 18.0, 0.1).abs() < 1e-12);
+        assert!(
+            relaxation_rate(0.3, 1.0, 0.0, 0.0) > 0.0,
+            "it winds up at rest"
+        );
+    }
+}
