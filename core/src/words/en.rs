@@ -696,7 +696,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     (
         "output.motor_split.like_motors_limit",
-        "limit with the same torque from every motor",
+        "limit, equal torques",
     ),
     (
         "output.motor_split.matching_acceleration",
@@ -714,7 +714,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.motor_split.parts", "parts"),
     (
         "output.motor_split.time_saved",
-        "time saved against the quickest with fewer motors",
+        "time saved against fewer motors",
     ),
     (
         "output.motor_split.time_to_60_mph",
@@ -727,7 +727,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.motor_split.traction_limit", "traction limit"),
     (
         "output.motor_split.yaw_moment",
-        "yaw moment, motors left against right",
+        "yaw moment, left against right",
     ),
     ("output.traction.acceleration", "traction limit"),
     (
