@@ -27,8 +27,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "der Name einer Frage, dann eine ganze Zahl als Startwert",
     ),
     (
+        "caution.launch",
+        "Scharfe Starts gehören auf abgesperrtes Gelände ohne Zuschauer: Ein Auto kann sofort seine Spur verlassen. Örtliches Recht und die Anweisungen des Fahrzeugherstellers gehen vor. Für Unterricht und frühen Vergleich; ersetzt keine zugelassene Ingenieurleistung.",
+    ),
+    (
         "caution.load_transfer",
         "Starkes Beschleunigen gehört auf abgesperrtes Gelände ohne Zuschauer. Örtliches Recht und die Anweisungen des Fahrzeugherstellers gehen vor. Für Unterricht und frühen Vergleich; ersetzt keine zugelassene Ingenieurleistung.",
+    ),
+    (
+        "caution.motor_split",
+        "Was diese Motoren können, gehört auf abgesperrtes Gelände ohne Zuschauer. Örtliches Recht und die Anweisungen des Fahrzeugherstellers gehen vor. Für Unterricht und frühen Vergleich; ersetzt keine zugelassene Ingenieurleistung.",
     ),
     (
         "caution.traction",
@@ -50,10 +58,12 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("dimension.energy", "Energie"),
     ("dimension.force", "Kraft"),
     ("dimension.frequency", "Frequenz"),
+    ("dimension.inertia", "Trägheitsmoment"),
     ("dimension.length", "Länge"),
     ("dimension.mass", "Masse"),
     ("dimension.power", "Leistung"),
     ("dimension.ratio", "reine Zahlen"),
+    ("dimension.rotation", "Drehzahl"),
     ("dimension.slope", "Steigung"),
     ("dimension.speed", "Geschwindigkeit"),
     ("dimension.time", "Zeit"),
@@ -61,8 +71,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.axis.acceleration", "Beschleunigung"),
     ("figure.axis.axle_load", "Achslast"),
     ("figure.axis.friction", "Haftbeiwert"),
+    ("figure.axis.front_share", "Anteil vorn"),
     ("figure.axis.limit", "Traktionsgrenze"),
     ("figure.axis.sliding_friction", "Gleitbeiwert"),
+    ("figure.axis.speed", "Geschwindigkeit"),
+    ("figure.axis.time", "Zeit"),
     ("figure.axis.wheel_torque", "größtes Radmoment"),
     ("figure.braking", "Bremskraft"),
     ("figure.caution", "Vorsicht"),
@@ -72,6 +85,35 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.grade", "Steigung {0}"),
     ("figure.inertia", "m·a"),
     ("figure.invented", "Erfundenes Fahrzeug „{0}“."),
+    (
+        "figure.launch.all_grip",
+        "Die Reifen aller angetriebenen Achsen begrenzen",
+    ),
+    (
+        "figure.launch.chart_describe",
+        "Linien der Geschwindigkeit über der Zeit. Zeit bis 60 mph: {0}.",
+    ),
+    (
+        "figure.launch.chart_title",
+        "{0} erreicht 60 mph in {1}, {2} in {3}",
+    ),
+    (
+        "figure.launch.chart_title_plain",
+        "Geschwindigkeit über der Zeit",
+    ),
+    (
+        "figure.launch.describe",
+        "Seitenansicht eines Autos, das nach rechts schaut, Anordnung {0}, {1} nach dem Start, bei {2} und einer Beschleunigung von {3}. Vorderachslast {4}, Hinterachslast {5}; Schlupf vorn {6}, hinten {7}. {8}.",
+    ),
+    ("figure.launch.front_grip", "Die Vorderreifen begrenzen"),
+    (
+        "figure.launch.key",
+        "Was begrenzt: Vorderreifen (blau, kurze Striche), Hinterreifen (orange, lange Striche), alle Reifen (grün, Strich und Punkt), Motormoment (Punkte), Leistung (durchgezogene Linie).",
+    ),
+    ("figure.launch.power", "Die Leistung der Motoren begrenzt"),
+    ("figure.launch.rear_grip", "Die Hinterreifen begrenzen"),
+    ("figure.launch.title", "{0} nach {1}: {2}, {3} vom Start"),
+    ("figure.launch.torque", "Das Moment der Motoren begrenzt"),
     ("figure.line.available", "ein Motor hat"),
     ("figure.line.front", "Vorderachse"),
     ("figure.line.needed", "nötig"),
@@ -102,6 +144,56 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("figure.mark.front_lift", "vorn hebt ab"),
     ("figure.mark.two_to_one", "2 : 1"),
+    (
+        "figure.motor_split.arrow",
+        "Pfeil: die Kraft, mit der sie schiebt",
+    ),
+    (
+        "figure.motor_split.chart_describe",
+        "Der Lastanteil vorn fällt geradlinig von {0} im Stand. Gleiche Motoren behalten ihren Anteil. Beide treffen sich bei: {1}.",
+    ),
+    (
+        "figure.motor_split.chart_title",
+        "Anteil vorn an der Last und am Moment gleicher Motoren",
+    ),
+    (
+        "figure.motor_split.circle",
+        "Kreis: die Reibung der Aufstandsfläche",
+    ),
+    (
+        "figure.motor_split.describe",
+        "Draufsicht eines Autos, das nach rechts schaut, mit der Anordnung {0}: {1} vorn, {2} hinten. An seiner Traktionsgrenze von {3} ist die Last vorn zu hinten {4} aufgeteilt; gleiche Motoren teilen ihr Moment {5} auf.",
+    ),
+    ("figure.motor_split.line_load", "Last"),
+    ("figure.motor_split.mark_limit", "Reifengrenze"),
+    (
+        "figure.motor_split.note_equal",
+        "mit gleichem Moment von jedem Motor (gibt jeder, was er kann: {0})",
+    ),
+    (
+        "figure.motor_split.note_load",
+        "Last, vorn zu hinten, an der Grenze von {0}",
+    ),
+    (
+        "figure.motor_split.note_torque",
+        "Moment gleicher Motoren, vorn zu hinten",
+    ),
+    (
+        "figure.motor_split.title",
+        "{0}: Moment und Last passen zusammen bei {1}",
+    ),
+    (
+        "figure.motor_split.title_beyond",
+        "{0}: Moment und Last passten bei {1} zusammen, doch die Reifen halten nur bis {2}",
+    ),
+    (
+        "figure.motor_split.title_braking",
+        "{0}: Moment und Last passten nur beim Bremsen zusammen, bei {1}",
+    ),
+    (
+        "figure.motor_split.title_one_axle",
+        "{0} treibt eine Achse an und erreicht {1}",
+    ),
     ("figure.own", "Fahrzeug wie angegeben."),
     ("figure.rear_load", "Hinterachslast, {0}"),
     (
@@ -208,6 +300,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.air.density",
         "Dichte der Luft. Auf Meereshöhe bei 15 °C: 1,225 kg/m³.",
     ),
+    (
+        "help.launch.model",
+        "Voll: Reifen haben Schlupf, die Last verlagert sich so schnell, wie die Federn es zulassen. Ideal: Reifen greifen sofort und die Last verlagert sich sofort, wie in den ersten Rechnungen auf Papier.",
+    ),
+    (
+        "help.launch.slip_target",
+        "Schlupf, den die Traktionsregelung hält. Ohne Angabe: der Schlupf bei größtem Kraftschluss.",
+    ),
+    (
+        "help.launch.time",
+        "Zeitpunkt der Fahrt, den die Seitenansicht zeigt.",
+    ),
+    (
+        "help.launch.traction_control",
+        "Ein: Die Motoren halten den Zielschlupf. Aus: Sie geben alles, was sie haben.",
+    ),
     ("help.layout", "Die Anordnung, die das Bild zeigt."),
     (
         "help.layouts",
@@ -220,6 +328,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "help.load_transfer.speed",
         "Geschwindigkeit, bei der Luftwiderstand und Auftrieb wirken. Im Stand gibt es keine.",
+    ),
+    (
+        "help.motor_split.drive_unit_cost",
+        "Kosten eines Motors mit Wechselrichter und Getriebe, in beliebiger Einheit. Eine Annahme: Setzen Sie Ihre ein.",
+    ),
+    (
+        "help.motor_split.drive_unit_mass",
+        "Masse eines Motors mit Wechselrichter und Getriebe. Eine Annahme: Setzen Sie Ihre ein.",
+    ),
+    (
+        "help.motor_split.speed",
+        "Geschwindigkeit, bis zu der die Motoren die Traktionsgrenze erreichen sollen.",
     ),
     (
         "help.surface.friction_peak",
@@ -290,6 +410,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Ein erfundenes Beispielfahrzeug. Jedes andere Fahrzeugfeld ändert einen seiner Werte.",
     ),
     (
+        "help.vehicle.battery_power",
+        "Größte Leistung, die die Batterie allen Motoren zusammen gibt. Ohne Angabe: so viel, wie sie verlangen.",
+    ),
+    (
         "help.vehicle.body",
         "Umriss der Karosserie im Bild. In die Rechnung geht er nicht ein.",
     ),
@@ -318,6 +442,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Übersetzung zwischen Antriebswelle und Starrachse.",
     ),
     (
+        "help.vehicle.gear_efficiency",
+        "Anteil der Motorleistung, den das Getriebe weitergibt.",
+    ),
+    (
         "help.vehicle.lift_area_front",
         "Auftriebsbeiwert der Vorderachse mal Stirnfläche. Abtrieb ist negativ.",
     ),
@@ -328,6 +456,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "help.vehicle.mass",
         "Masse des Fahrzeugs mit seiner Ladung.",
+    ),
+    (
+        "help.vehicle.motor_decline_speed",
+        "Drehzahl des Motors, über der seine Leistung umgekehrt zur Drehzahl fällt. Ohne Angabe: keine.",
+    ),
+    (
+        "help.vehicle.motor_max_speed",
+        "Höchste Drehzahl des Motors. Ohne Angabe: keine.",
     ),
     ("help.vehicle.motor_power", "Spitzenleistung eines Motors."),
     (
@@ -352,6 +488,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("help.vehicle.rolling_resistance", "Rollwiderstandsbeiwert."),
     (
+        "help.vehicle.rotor_inertia",
+        "Trägheitsmoment eines Läufers um die eigene Achse.",
+    ),
+    (
         "help.vehicle.track_front",
         "Abstand zwischen den Vorderrädern.",
     ),
@@ -368,8 +508,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Anteil seines Kraftschlusses, den ein Reifen verliert, wenn seine Last um die Bezugslast steigt.",
     ),
     (
+        "help.vehicle.tyre_peak_slip",
+        "Schlupf, bei dem der Kraftschluss eines Reifens am größten ist. Ohne Angabe oder ohne Radträgheit: Der Reifen greift sofort und braucht keinen Schlupf.",
+    ),
+    (
         "help.vehicle.tyre_reference_load",
         "Radlast, bei der der Kraftschlussbeiwert wie angegeben ist. Ohne Angabe: ein Viertel der Gewichtskraft.",
+    ),
+    (
+        "help.vehicle.tyre_relaxation_length",
+        "Strecke, die ein Reifen rollt, während sich sein Schlupf aufbaut.",
     ),
     (
         "help.vehicle.tyre_width_front",
@@ -379,13 +527,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.vehicle.tyre_width_rear",
         "Breite eines Hinterreifens, für das Bild.",
     ),
+    (
+        "help.vehicle.wheel_inertia",
+        "Trägheitsmoment eines Rades mit Reifen um seine Achse.",
+    ),
     ("help.vehicle.wheel_radius", "Rollradius der Räder."),
     ("help.vehicle.wheelbase", "Abstand zwischen den Achsen."),
     ("input.air.density", "Luftdichte"),
+    ("input.launch.model", "Modell"),
+    ("input.launch.slip_target", "Zielschlupf"),
+    ("input.launch.time", "gezeigter Zeitpunkt"),
+    ("input.launch.traction_control", "Traktionsregelung"),
     ("input.layout", "gezeigte Anordnung"),
     ("input.layouts", "Anordnungen"),
     ("input.load_transfer.acceleration", "Beschleunigung"),
     ("input.load_transfer.speed", "Geschwindigkeit"),
+    (
+        "input.motor_split.drive_unit_cost",
+        "Kosten einer Antriebseinheit",
+    ),
+    (
+        "input.motor_split.drive_unit_mass",
+        "Masse einer Antriebseinheit",
+    ),
+    ("input.motor_split.speed", "Geschwindigkeit"),
     ("input.surface.friction_peak", "Haftbeiwert"),
     ("input.surface.friction_peak_left", "Haftbeiwert links"),
     ("input.surface.friction_peak_right", "Haftbeiwert rechts"),
@@ -409,6 +574,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Anfahr-Nickausgleich hinten",
     ),
     ("input.vehicle.base", "Fahrzeug"),
+    ("input.vehicle.battery_power", "Batterieleistung"),
     ("input.vehicle.body", "Karosserieumriss"),
     ("input.vehicle.cg_height", "Schwerpunkthöhe"),
     ("input.vehicle.cg_to_front_axle", "Schwerpunktabstand vorn"),
@@ -419,9 +585,15 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Angriffshöhe des Luftwiderstands",
     ),
     ("input.vehicle.final_drive_ratio", "Achsübersetzung"),
+    ("input.vehicle.gear_efficiency", "Getriebewirkungsgrad"),
     ("input.vehicle.lift_area_front", "Auftriebsfläche vorn"),
     ("input.vehicle.lift_area_rear", "Auftriebsfläche hinten"),
     ("input.vehicle.mass", "Masse"),
+    (
+        "input.vehicle.motor_decline_speed",
+        "zweite Eckdrehzahl des Motors",
+    ),
+    ("input.vehicle.motor_max_speed", "Höchstdrehzahl des Motors"),
     ("input.vehicle.motor_power", "Motorleistung"),
     ("input.vehicle.motor_ratio", "Motorübersetzung"),
     ("input.vehicle.motor_torque", "Motormoment"),
@@ -432,13 +604,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Wanksteifigkeitsanteil vorn",
     ),
     ("input.vehicle.rolling_resistance", "Rollwiderstand"),
+    ("input.vehicle.rotor_inertia", "Läuferträgheit"),
     ("input.vehicle.track_front", "Spurweite vorn"),
     ("input.vehicle.track_rear", "Spurweite hinten"),
     ("input.vehicle.tyre_friction", "Haftbeiwert der Reifen"),
     ("input.vehicle.tyre_load_sensitivity", "Lastempfindlichkeit"),
+    (
+        "input.vehicle.tyre_peak_slip",
+        "Schlupf bei größtem Kraftschluss",
+    ),
     ("input.vehicle.tyre_reference_load", "Bezugsradlast"),
+    ("input.vehicle.tyre_relaxation_length", "Einlauflänge"),
     ("input.vehicle.tyre_width_front", "Reifenbreite vorn"),
     ("input.vehicle.tyre_width_rear", "Reifenbreite hinten"),
+    ("input.vehicle.wheel_inertia", "Radträgheit"),
     ("input.vehicle.wheel_radius", "Radhalbmesser"),
     ("input.vehicle.wheelbase", "Radstand"),
     ("option.as_fitted", "wie verbaut"),
@@ -452,6 +631,49 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("option.sports_car", "Sportwagen"),
     ("option.unlimited", "unbegrenzt"),
     ("option.utility", "Nutzfahrzeug"),
+    (
+        "output.launch.end_speed",
+        "Geschwindigkeit am Ende der Fahrt",
+    ),
+    (
+        "output.launch.front_grip_limited_until",
+        "Vorderreifen begrenzen bis",
+    ),
+    ("output.launch.front_peak_slip", "größter Schlupf vorn"),
+    (
+        "output.launch.motor_energy",
+        "Energie der Motorwellen, bis 60 mph",
+    ),
+    ("output.launch.outcome", "Ende der Fahrt"),
+    (
+        "output.launch.quarter_mile_speed",
+        "Geschwindigkeit an der Viertelmeile",
+    ),
+    (
+        "output.launch.quarter_mile_time",
+        "Zeit für die Viertelmeile",
+    ),
+    (
+        "output.launch.quarter_mile_time_after_rollout",
+        "Zeit für die Viertelmeile, ohne Rollout",
+    ),
+    (
+        "output.launch.rear_grip_limited_until",
+        "Hinterreifen begrenzen bis",
+    ),
+    ("output.launch.rear_peak_slip", "größter Schlupf hinten"),
+    (
+        "output.launch.rollout_time",
+        "Zeit für den ersten Fuß (Rollout)",
+    ),
+    ("output.launch.time_to_100_km_h", "Zeit bis 100 km/h"),
+    ("output.launch.time_to_160_km_h", "Zeit bis 160 km/h"),
+    ("output.launch.time_to_60_mph", "Zeit bis 60 mph"),
+    (
+        "output.launch.time_to_60_mph_after_rollout",
+        "Zeit bis 60 mph, ohne Rollout",
+    ),
+    ("output.launch.tyre_heat", "Wärme aus Schlupf, bis 60 mph"),
     (
         "output.load_transfer.drop_rear",
         "Absenken des Aufbaus über der Hinterachse",
@@ -491,6 +713,57 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.load_transfer.two_to_one_acceleration",
         "Beschleunigung, bei der die Last 2 : 1 steht",
+    ),
+    (
+        "output.motor_split.drive_cost",
+        "Kosten der Antriebseinheiten",
+    ),
+    (
+        "output.motor_split.drive_mass",
+        "Masse der Antriebseinheiten",
+    ),
+    (
+        "output.motor_split.front_load_share_at_limit",
+        "Lastanteil vorn an der Grenze",
+    ),
+    (
+        "output.motor_split.front_load_share_at_rest",
+        "Lastanteil vorn im Stand",
+    ),
+    (
+        "output.motor_split.like_motors_limit",
+        "Grenze mit gleichem Moment von jedem Motor",
+    ),
+    (
+        "output.motor_split.matching_acceleration",
+        "Beschleunigung, bei der Moment und Last zusammenpassen",
+    ),
+    (
+        "output.motor_split.motor_power_needed",
+        "Leistung eines Motors, die die Grenze erreicht",
+    ),
+    (
+        "output.motor_split.motor_torque_needed",
+        "Moment eines Motors, das die Grenze erreicht",
+    ),
+    ("output.motor_split.motors", "Motoren"),
+    ("output.motor_split.parts", "Teile"),
+    (
+        "output.motor_split.time_saved",
+        "Zeitgewinn gegenüber der schnellsten mit weniger Motoren",
+    ),
+    (
+        "output.motor_split.time_to_60_mph",
+        "Zeit bis 60 mph, idealer Kraftschluss",
+    ),
+    (
+        "output.motor_split.torque_front_share",
+        "Momentanteil vorn bei gleichen Motoren",
+    ),
+    ("output.motor_split.traction_limit", "Traktionsgrenze"),
+    (
+        "output.motor_split.yaw_moment",
+        "Giermoment, Motoren links gegen rechts",
     ),
     ("output.traction.acceleration", "Traktionsgrenze"),
     (
@@ -813,6 +1086,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("reason.front_lift", "die Vorderachse hebt ab"),
     ("reason.front_slip", "die Vorderreifen rutschen"),
+    ("reason.launch_done", "Alle Marken sind passiert."),
+    (
+        "reason.launch_no_grip",
+        "Die Reifen können nicht halten, was es braucht, um das Auto hier zu bewegen.",
+    ),
+    (
+        "reason.launch_time_over",
+        "Die simulierte Zeit von zwei Minuten ist abgelaufen.",
+    ),
+    (
+        "reason.launch_too_weak",
+        "Die Motoren sind zu schwach, um das Auto hier zu bewegen.",
+    ),
+    ("reason.launch_top_speed", "Das Auto wird nicht schneller."),
     ("reason.motor_torque", "die Motoren haben nicht mehr Moment"),
     (
         "reason.motor_torque_too_small",
@@ -899,8 +1186,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("site.surface_quoted", "in einem anderen Text zitiert"),
     ("site.surface_sliding", "Gleitbeiwert"),
     (
+        "source.launch",
+        "Bewegungsgleichung m·a = F_f + F_r − Widerstand, aus dem Stand integriert (Dormand und Prince, Ordnung 5)",
+    ),
+    (
         "source.load_transfer",
         "Jazar, Vehicle Dynamics: Theory and Application, Kap. 2, Gl. 2.121–2.122",
+    ),
+    (
+        "source.motor_split",
+        "Gleichgewicht der Kräfte und Momente; gleiche Motoren teilen das Moment nach ihrer Zahl auf",
     ),
     (
         "source.squat",
@@ -918,6 +1213,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "starter.intro",
         "Eine Zeile, die mit # beginnt, ist ein Kommentar; entfernen Sie das #, um das Feld zu setzen.",
+    ),
+    (
+        "step.after_rollout",
+        "die Uhr läuft erst nach dem ersten Fuß",
     ),
     ("step.available", "Moment, das ein Motor seinem Rad gibt"),
     (
@@ -937,7 +1236,13 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Abstand des Schwerpunkts vor der Hinterachse",
     ),
     ("step.drag", "Luftwiderstand"),
+    ("step.drive_cost", "Kosten aller Antriebseinheiten"),
+    ("step.drive_mass", "Masse aller Antriebseinheiten"),
     ("step.drop_rear", "Absenken über der Hinterachse"),
+    (
+        "step.end_speed",
+        "Geschwindigkeit am Ende: aus der Fahrt abgelesen",
+    ),
     (
         "step.energy",
         "Energie, die beim Gleiten in einer vollen Drehung verloren geht",
@@ -973,6 +1278,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.grip",
         "Antriebskraft einer Achse, die rutscht: all ihre Reibung",
     ),
+    (
+        "step.grip_until",
+        "letzter Zeitpunkt, zu dem der Kraftschluss und nicht der Motor diese Achse begrenzt: aus der Fahrt abgelesen",
+    ),
     ("step.heave", "Hub des Schwerpunkts"),
     (
         "step.ideal_share",
@@ -988,6 +1297,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.lift_front", "Auftrieb an der Vorderachse"),
     ("step.lift_rear", "Auftrieb an der Hinterachse"),
+    (
+        "step.like_motors",
+        "Grenze, wenn jeder Motor das gleiche Moment gibt: Bewegungsgleichung, gelöst mit Reibung und Achslasten",
+    ),
     (
         "step.limit_all",
         "Grenze des Allradantriebs: Jede Achse gibt alles, daher hebt sich die Achslastverlagerung auf",
@@ -1013,6 +1326,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Grenze des Hinterradantriebs: Die treibende Achse gewinnt Last",
     ),
     (
+        "step.matching",
+        "Beschleunigung, bei der der Lastanteil vorn gleich dem Momentanteil ist",
+    ),
+    (
+        "step.motion_all",
+        "Grenze, wenn jede Achse alles gibt: Bewegungsgleichung, gelöst mit Reibung und Achslasten",
+    ),
+    (
         "step.motion_motor",
         "Bewegungsgleichung, gelöst mit den Motoren an ihrem Moment",
     ),
@@ -1021,6 +1342,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Bewegungsgleichung, gelöst zusammen mit der Reibung und den Achslasten unten",
     ),
     (
+        "step.motor_energy",
+        "Energie der Motoren: Bewegung des Autos und seiner drehenden Teile, Arbeit gegen Luftwiderstand, Rollwiderstand und Steigung, Wärme aus Schlupf",
+    ),
+    ("step.motors", "Motoren: vorn und hinten"),
+    (
         "step.other_holds",
         "Moment, mit dem die andere Achse dem Ziehen zur Seite widersteht",
     ),
@@ -1028,7 +1354,19 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.pair_drives",
         "das Höchste, was das angetriebene Paar um die eigene Achse aufbringt",
     ),
+    (
+        "step.parts",
+        "Teile: Motor, Wechselrichter und Getriebe je Motor, zwei Seitenwellen je angetriebener Achse, ein Differenzial, wo ein Motor zwei Räder treibt",
+    ),
+    (
+        "step.peak_slip",
+        "größter Schlupf dieser Achse: aus der Fahrt abgelesen",
+    ),
     ("step.pitch", "Nickwinkel, Bug nach unten positiv"),
+    (
+        "step.power_needed",
+        "Leistung des Motors, der an der Grenze bei dieser Geschwindigkeit am stärksten schiebt, aus der Kraft, die er dort geben muss",
+    ),
     ("step.ratio", "Last hinten durch Last vorn"),
     ("step.rear_force", "Antriebskraft der Hinterachse"),
     ("step.rear_load", "Hinterachslast"),
@@ -1067,18 +1405,50 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.static_front", "Vorderachslast im Stand auf der Ebene"),
     ("step.static_rear", "Hinterachslast im Stand auf der Ebene"),
+    (
+        "step.time_saved",
+        "Zeitgewinn gegenüber der schnellsten verglichenen Anordnung mit weniger Motoren",
+    ),
+    (
+        "step.time_to_distance",
+        "Zeit: Strecke durch mittlere Geschwindigkeit der Fahrt",
+    ),
+    (
+        "step.time_to_speed",
+        "Zeit: Impuls durch die mittlere Antriebskraft abzüglich des mittleren Widerstands, beide über die Fahrt aufsummiert",
+    ),
     ("step.torque", "mittleres Moment je Rad"),
     ("step.torque_front", "Moment eines Vorderrades"),
+    (
+        "step.torque_needed",
+        "Moment des Motors, der an der Grenze am stärksten schiebt, aus der Kraft, die er geben muss",
+    ),
     ("step.torque_rear", "Moment eines Hinterrades"),
+    (
+        "step.torque_share",
+        "Momentanteil vorn bei gleichen Motoren",
+    ),
     (
         "step.transfer",
         "Zuwachs der Hinterachslast gegenüber dem Stand auf der Ebene",
     ),
     (
+        "step.trap_speed",
+        "Geschwindigkeit dort: was das Mittel aller Kräfte in dieser Zeit ergibt",
+    ),
+    (
         "step.two_to_one",
         "Beschleunigung, bei der die Hinterachse das Doppelte der Vorderachse trägt",
     ),
+    (
+        "step.tyre_heat",
+        "Wärme aus Schlupf, vorn und hinten: Kraft mal Gleitgeschwindigkeit, aufsummiert",
+    ),
     ("step.weight", "Gewichtskraft"),
+    (
+        "step.yaw_pair",
+        "Giermoment: Ein Rad eines Paares schiebt, das andere zieht, jedes mit seinem Motor oder seinem Kraftschluss, je nachdem, was kleiner ist",
+    ),
     ("surface.asphalt_dry", "trockener Asphalt oder Beton"),
     ("surface.asphalt_wet", "nasser Asphalt"),
     ("surface.concrete_wet", "nasser Beton"),
@@ -1091,7 +1461,9 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.short.ice", "Eis"),
     ("surface.short.snow", "Schnee"),
     ("surface.snow", "festgefahrener Schnee"),
+    ("topic.launch", "Start aus dem Stand"),
     ("topic.load_transfer", "Achslastverlagerung"),
+    ("topic.motor_split", "Wie viele Motoren"),
     ("topic.traction", "Traktionsgrenzen"),
     ("topic.turn_in_place", "Wenden auf der Stelle"),
     ("ui.as_csv", "CSV"),
@@ -1121,9 +1493,12 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.motors.one", "1 Motor"),
     ("ui.motors.rear", "Motoren an der Hinterachse"),
     ("ui.motors.two", "2 Motoren"),
+    ("ui.motors_front", "Motoren vorn"),
+    ("ui.motors_rear", "Motoren hinten"),
     ("ui.no", "nein"),
     ("ui.own_tyres", "trockener Asphalt, eigene Reifen"),
     ("ui.own_vehicle", "Ihr Fahrzeug"),
+    ("ui.pause", "Anhalten"),
     ("ui.pin", "Diesen Zustand festhalten"),
     ("ui.pinned", "Festgehalten: {0}."),
     ("ui.pinned_part", "{0} {1}, jetzt {2}"),
@@ -1132,6 +1507,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Festgehalten: der Zustand, der zu sehen ist.",
     ),
     ("ui.pinned_value", "(festgehalten {0})"),
+    ("ui.play", "Abspielen"),
     ("ui.print", "Drucken"),
     ("ui.quantity", "Größe"),
     ("ui.redo", "Wiederholen"),
@@ -1143,6 +1519,8 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.screen", "Vollbild"),
     ("ui.share", "Speichern und teilen"),
     ("ui.stale", "Zu sehen ist das letzte gültige Ergebnis."),
+    ("ui.step_back", "Ein Schritt zurück, 0,05 s"),
+    ("ui.step_forward", "Ein Schritt vor, 0,05 s"),
     ("ui.undo", "Rückgängig"),
     ("ui.unpin", "Nicht mehr festhalten"),
     ("ui.value", "Wert"),

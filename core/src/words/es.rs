@@ -24,8 +24,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "el nombre de una pregunta y después un número entero como semilla",
     ),
     (
+        "caution.launch",
+        "Las arrancadas fuertes se hacen en un recinto cerrado y sin espectadores: un coche puede salirse de su trayectoria de golpe. Prevalecen la ley local y las instrucciones del fabricante del vehículo. Para la enseñanza y una primera comparación; no sustituye el trabajo de un ingeniero habilitado.",
+    ),
+    (
         "caution.load_transfer",
         "Las aceleraciones fuertes se hacen en un recinto cerrado y sin espectadores. Prevalecen la ley local y las instrucciones del fabricante del vehículo. Para la enseñanza y una primera comparación; no sustituye el trabajo de un ingeniero habilitado.",
+    ),
+    (
+        "caution.motor_split",
+        "Lo que pueden hacer estos motores se prueba en un recinto cerrado y sin espectadores. Prevalecen la ley local y las instrucciones del fabricante del vehículo. Para la enseñanza y una primera comparación; no sustituye el trabajo de un ingeniero habilitado.",
     ),
     (
         "caution.traction",
@@ -47,10 +55,12 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("dimension.energy", "energía"),
     ("dimension.force", "fuerza"),
     ("dimension.frequency", "frecuencia"),
+    ("dimension.inertia", "momento de inercia"),
     ("dimension.length", "longitud"),
     ("dimension.mass", "masa"),
     ("dimension.power", "potencia"),
     ("dimension.ratio", "números puros"),
+    ("dimension.rotation", "velocidad de giro"),
     ("dimension.slope", "pendiente"),
     ("dimension.speed", "velocidad"),
     ("dimension.time", "tiempo"),
@@ -58,8 +68,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.axis.acceleration", "aceleración"),
     ("figure.axis.axle_load", "carga por eje"),
     ("figure.axis.friction", "adherencia máxima"),
+    ("figure.axis.front_share", "parte delantera"),
     ("figure.axis.limit", "límite de tracción"),
     ("figure.axis.sliding_friction", "rozamiento al deslizar"),
+    ("figure.axis.speed", "velocidad"),
+    ("figure.axis.time", "tiempo"),
     ("figure.axis.wheel_torque", "mayor par en rueda"),
     ("figure.braking", "fuerza de frenado"),
     ("figure.caution", "Precaución"),
@@ -69,6 +82,41 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.grade", "pendiente {0}"),
     ("figure.inertia", "m·a"),
     ("figure.invented", "Vehículo inventado «{0}»."),
+    (
+        "figure.launch.all_grip",
+        "Limitan los neumáticos de todos los ejes motrices",
+    ),
+    (
+        "figure.launch.chart_describe",
+        "Líneas de la velocidad según el tiempo. Tiempo hasta 60 mph: {0}.",
+    ),
+    (
+        "figure.launch.chart_title",
+        "{0} alcanza 60 mph en {1}, {2} en {3}",
+    ),
+    (
+        "figure.launch.chart_title_plain",
+        "Velocidad según el tiempo",
+    ),
+    (
+        "figure.launch.describe",
+        "Vista lateral de un coche que mira a la derecha, disposición {0}, {1} después de la salida, a {2} y con una aceleración de {3}. Carga del eje delantero {4}, carga del eje trasero {5}; deslizamiento delante {6}, detrás {7}. {8}.",
+    ),
+    (
+        "figure.launch.front_grip",
+        "Limitan los neumáticos delanteros",
+    ),
+    (
+        "figure.launch.key",
+        "Qué limita: neumáticos delanteros (azul, trazos cortos), neumáticos traseros (naranja, trazos largos), todos los neumáticos (verde, trazo y punto), par de los motores (puntos), potencia (línea continua).",
+    ),
+    ("figure.launch.power", "Limita la potencia de los motores"),
+    ("figure.launch.rear_grip", "Limitan los neumáticos traseros"),
+    (
+        "figure.launch.title",
+        "{0} tras {1}: {2}, a {3} de la salida",
+    ),
+    ("figure.launch.torque", "Limita el par de los motores"),
     ("figure.line.available", "da un motor"),
     ("figure.line.front", "eje delantero"),
     ("figure.line.needed", "necesario"),
@@ -99,6 +147,56 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("figure.mark.front_lift", "se levanta"),
     ("figure.mark.two_to_one", "2 : 1"),
+    (
+        "figure.motor_split.arrow",
+        "flecha: la fuerza con que empuja",
+    ),
+    (
+        "figure.motor_split.chart_describe",
+        "La parte delantera de la carga baja en línea recta desde {0} en reposo. Los motores iguales mantienen su reparto. Coinciden en: {1}.",
+    ),
+    (
+        "figure.motor_split.chart_title",
+        "Parte delantera de la carga y del par de motores iguales",
+    ),
+    (
+        "figure.motor_split.circle",
+        "círculo: el rozamiento que tiene la huella",
+    ),
+    (
+        "figure.motor_split.describe",
+        "Vista en planta de un coche que mira a la derecha con la disposición {0}: {1} delante, {2} detrás. En su límite de tracción de {3}, la carga se reparte {4}, delante y detrás; los motores iguales reparten su par {5}.",
+    ),
+    ("figure.motor_split.line_load", "carga"),
+    ("figure.motor_split.mark_limit", "fin de adherencia"),
+    (
+        "figure.motor_split.note_equal",
+        "con el mismo par de cada motor (cada uno a su máximo: {0})",
+    ),
+    (
+        "figure.motor_split.note_load",
+        "carga, delante y detrás, en el límite de {0}",
+    ),
+    (
+        "figure.motor_split.note_torque",
+        "par de motores iguales, delante y detrás",
+    ),
+    (
+        "figure.motor_split.title",
+        "{0}: par y carga coinciden a {1}",
+    ),
+    (
+        "figure.motor_split.title_beyond",
+        "{0}: par y carga coincidirían a {1}, pero los neumáticos llegan solo a {2}",
+    ),
+    (
+        "figure.motor_split.title_braking",
+        "{0}: par y carga coincidirían solo al frenar, a {1}",
+    ),
+    (
+        "figure.motor_split.title_one_axle",
+        "{0} mueve un solo eje y alcanza {1}",
+    ),
     ("figure.own", "Vehículo según los datos dados."),
     ("figure.rear_load", "carga trasera, {0}"),
     (
@@ -205,6 +303,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "help.air.density",
         "Densidad del aire. A nivel del mar y 15 °C: 1,225 kg/m³.",
     ),
+    (
+        "help.launch.model",
+        "Completo: los neumáticos deslizan y la carga pasa tan deprisa como dejan los muelles. Ideal: los neumáticos agarran y la carga pasa al instante, como en los primeros cálculos a mano.",
+    ),
+    (
+        "help.launch.slip_target",
+        "Deslizamiento que mantiene el control de tracción. Si falta: el de adherencia máxima.",
+    ),
+    (
+        "help.launch.time",
+        "Momento de la arrancada que muestra la vista lateral.",
+    ),
+    (
+        "help.launch.traction_control",
+        "Activado: los motores mantienen el deslizamiento fijado. Desactivado: dan todo lo que tienen.",
+    ),
     ("help.layout", "La disposición que muestra la figura."),
     (
         "help.layouts",
@@ -217,6 +331,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "help.load_transfer.speed",
         "Velocidad a la que actúan la resistencia del aire y la sustentación. En reposo no las hay.",
+    ),
+    (
+        "help.motor_split.drive_unit_cost",
+        "Coste de un motor con su inversor y sus engranajes, en cualquier unidad. Es un supuesto: ponga el suyo.",
+    ),
+    (
+        "help.motor_split.drive_unit_mass",
+        "Masa de un motor con su inversor y sus engranajes. Es un supuesto: ponga el suyo.",
+    ),
+    (
+        "help.motor_split.speed",
+        "Velocidad hasta la que los motores deben alcanzar el límite de tracción.",
     ),
     (
         "help.surface.friction_peak",
@@ -287,6 +413,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Un vehículo de muestra inventado. Cada uno de los demás campos del vehículo cambia uno de sus valores.",
     ),
     (
+        "help.vehicle.battery_power",
+        "Potencia máxima que la batería da a todos los motores juntos. Si falta: toda la que piden.",
+    ),
+    (
         "help.vehicle.body",
         "Contorno de la carrocería que dibuja la figura. No entra en los cálculos.",
     ),
@@ -315,6 +445,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Relación entre el árbol de transmisión y el eje rígido.",
     ),
     (
+        "help.vehicle.gear_efficiency",
+        "Parte de la potencia de un motor que transmiten sus engranajes.",
+    ),
+    (
         "help.vehicle.lift_area_front",
         "Coeficiente de sustentación del eje delantero por área frontal. La carga aerodinámica hacia abajo es negativa.",
     ),
@@ -323,6 +457,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Coeficiente de sustentación del eje trasero por área frontal. La carga aerodinámica hacia abajo es negativa.",
     ),
     ("help.vehicle.mass", "Masa del vehículo con su carga."),
+    (
+        "help.vehicle.motor_decline_speed",
+        "Velocidad del motor por encima de la cual su potencia baja en proporción inversa a la velocidad. Si falta: ninguna.",
+    ),
+    (
+        "help.vehicle.motor_max_speed",
+        "Velocidad máxima del motor. Si falta: ninguna.",
+    ),
     ("help.vehicle.motor_power", "Potencia máxima de un motor."),
     (
         "help.vehicle.motor_ratio",
@@ -349,6 +491,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Coeficiente de resistencia a la rodadura.",
     ),
     (
+        "help.vehicle.rotor_inertia",
+        "Momento de inercia de un rotor respecto de su propio eje.",
+    ),
+    (
         "help.vehicle.track_front",
         "Distancia entre las ruedas delanteras.",
     ),
@@ -365,8 +511,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Parte de su adherencia que pierde un neumático cuando su carga aumenta en la carga de referencia.",
     ),
     (
+        "help.vehicle.tyre_peak_slip",
+        "Deslizamiento con el que un neumático agarra más. Si falta, o sin inercia de rueda: el neumático agarra al instante y no necesita deslizar.",
+    ),
+    (
         "help.vehicle.tyre_reference_load",
         "Carga de la rueda a la que vale el coeficiente de adherencia dado. Si falta: un cuarto del peso.",
+    ),
+    (
+        "help.vehicle.tyre_relaxation_length",
+        "Distancia que rueda un neumático mientras se forma su deslizamiento.",
     ),
     (
         "help.vehicle.tyre_width_front",
@@ -377,15 +531,32 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Anchura de un neumático trasero, para la figura.",
     ),
     (
+        "help.vehicle.wheel_inertia",
+        "Momento de inercia de una rueda con su neumático respecto de su eje.",
+    ),
+    (
         "help.vehicle.wheel_radius",
         "Radio de rodadura de las ruedas.",
     ),
     ("help.vehicle.wheelbase", "Distancia entre los ejes."),
     ("input.air.density", "densidad del aire"),
+    ("input.launch.model", "modelo"),
+    ("input.launch.slip_target", "deslizamiento fijado"),
+    ("input.launch.time", "instante mostrado"),
+    ("input.launch.traction_control", "control de tracción"),
     ("input.layout", "disposición mostrada"),
     ("input.layouts", "disposiciones"),
     ("input.load_transfer.acceleration", "aceleración"),
     ("input.load_transfer.speed", "velocidad"),
+    (
+        "input.motor_split.drive_unit_cost",
+        "coste de una unidad motriz",
+    ),
+    (
+        "input.motor_split.drive_unit_mass",
+        "masa de una unidad motriz",
+    ),
+    ("input.motor_split.speed", "velocidad"),
     ("input.surface.friction_peak", "adherencia máxima"),
     (
         "input.surface.friction_peak_left",
@@ -412,6 +583,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("input.vehicle.anti_lift_front", "antielevación delantera"),
     ("input.vehicle.anti_squat_rear", "antihundimiento trasero"),
     ("input.vehicle.base", "vehículo"),
+    ("input.vehicle.battery_power", "potencia de la batería"),
     ("input.vehicle.body", "contorno de la carrocería"),
     ("input.vehicle.cg_height", "altura del CG"),
     ("input.vehicle.cg_to_front_axle", "CG tras el eje delantero"),
@@ -423,6 +595,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "relación del grupo final",
     ),
     (
+        "input.vehicle.gear_efficiency",
+        "rendimiento de los engranajes",
+    ),
+    (
         "input.vehicle.lift_area_front",
         "área de sustentación delantera",
     ),
@@ -431,6 +607,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "área de sustentación trasera",
     ),
     ("input.vehicle.mass", "masa"),
+    (
+        "input.vehicle.motor_decline_speed",
+        "segunda velocidad base del motor",
+    ),
+    (
+        "input.vehicle.motor_max_speed",
+        "velocidad máxima del motor",
+    ),
     ("input.vehicle.motor_power", "potencia del motor"),
     ("input.vehicle.motor_ratio", "relación del motor"),
     ("input.vehicle.motor_torque", "par del motor"),
@@ -450,6 +634,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "input.vehicle.rolling_resistance",
         "resistencia a la rodadura",
     ),
+    ("input.vehicle.rotor_inertia", "inercia del rotor"),
     ("input.vehicle.track_front", "vía delantera"),
     ("input.vehicle.track_rear", "vía trasera"),
     (
@@ -461,8 +646,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "sensibilidad a la carga",
     ),
     (
+        "input.vehicle.tyre_peak_slip",
+        "deslizamiento de adherencia máxima",
+    ),
+    (
         "input.vehicle.tyre_reference_load",
         "carga de rueda de referencia",
+    ),
+    (
+        "input.vehicle.tyre_relaxation_length",
+        "longitud de relajación",
     ),
     (
         "input.vehicle.tyre_width_front",
@@ -472,6 +665,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "input.vehicle.tyre_width_rear",
         "anchura del neumático trasero",
     ),
+    ("input.vehicle.wheel_inertia", "inercia de rueda"),
     ("input.vehicle.wheel_radius", "radio de rueda"),
     ("input.vehicle.wheelbase", "batalla"),
     ("option.as_fitted", "los montados"),
@@ -485,6 +679,58 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("option.sports_car", "deportivo"),
     ("option.unlimited", "sin límite"),
     ("option.utility", "vehículo de trabajo"),
+    (
+        "output.launch.end_speed",
+        "velocidad al final de la arrancada",
+    ),
+    (
+        "output.launch.front_grip_limited_until",
+        "los neumáticos delanteros limitan hasta",
+    ),
+    (
+        "output.launch.front_peak_slip",
+        "mayor deslizamiento, delante",
+    ),
+    (
+        "output.launch.motor_energy",
+        "energía en los ejes de los motores, hasta 60 mph",
+    ),
+    ("output.launch.outcome", "final de la arrancada"),
+    (
+        "output.launch.quarter_mile_speed",
+        "velocidad en el cuarto de milla",
+    ),
+    (
+        "output.launch.quarter_mile_time",
+        "tiempo en el cuarto de milla",
+    ),
+    (
+        "output.launch.quarter_mile_time_after_rollout",
+        "tiempo en el cuarto de milla, sin rollout",
+    ),
+    (
+        "output.launch.rear_grip_limited_until",
+        "los neumáticos traseros limitan hasta",
+    ),
+    (
+        "output.launch.rear_peak_slip",
+        "mayor deslizamiento, detrás",
+    ),
+    (
+        "output.launch.rollout_time",
+        "tiempo del primer pie (rollout)",
+    ),
+    ("output.launch.time_to_100_km_h", "tiempo hasta 100 km/h"),
+    ("output.launch.time_to_160_km_h", "tiempo hasta 160 km/h"),
+    ("output.launch.time_to_60_mph", "tiempo hasta 60 mph"),
+    (
+        "output.launch.time_to_60_mph_after_rollout",
+        "tiempo hasta 60 mph, sin rollout",
+    ),
+    (
+        "output.launch.tyre_heat",
+        "calor del deslizamiento, hasta 60 mph",
+    ),
     (
         "output.load_transfer.drop_rear",
         "descenso de la carrocería sobre el eje trasero",
@@ -536,6 +782,57 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.load_transfer.two_to_one_acceleration",
         "aceleración a la que la carga es 2 : 1",
+    ),
+    (
+        "output.motor_split.drive_cost",
+        "coste de las unidades motrices",
+    ),
+    (
+        "output.motor_split.drive_mass",
+        "masa de las unidades motrices",
+    ),
+    (
+        "output.motor_split.front_load_share_at_limit",
+        "parte delantera de la carga en el límite",
+    ),
+    (
+        "output.motor_split.front_load_share_at_rest",
+        "parte delantera de la carga en reposo",
+    ),
+    (
+        "output.motor_split.like_motors_limit",
+        "límite con el mismo par de cada motor",
+    ),
+    (
+        "output.motor_split.matching_acceleration",
+        "aceleración a la que par y carga coinciden",
+    ),
+    (
+        "output.motor_split.motor_power_needed",
+        "potencia de un motor que alcanza el límite",
+    ),
+    (
+        "output.motor_split.motor_torque_needed",
+        "par de un motor que alcanza el límite",
+    ),
+    ("output.motor_split.motors", "motores"),
+    ("output.motor_split.parts", "piezas"),
+    (
+        "output.motor_split.time_saved",
+        "tiempo ganado a la más rápida con menos motores",
+    ),
+    (
+        "output.motor_split.time_to_60_mph",
+        "tiempo hasta 60 mph, adherencia ideal",
+    ),
+    (
+        "output.motor_split.torque_front_share",
+        "parte delantera del par de motores iguales",
+    ),
+    ("output.motor_split.traction_limit", "límite de tracción"),
+    (
+        "output.motor_split.yaw_moment",
+        "momento de guiñada, motores izquierdos contra derechos",
     ),
     ("output.traction.acceleration", "límite de tracción"),
     (
@@ -849,6 +1146,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("reason.front_lift", "se levanta el eje delantero"),
     ("reason.front_slip", "patinan los neumáticos delanteros"),
+    ("reason.launch_done", "Se pasaron todas las marcas."),
+    (
+        "reason.launch_no_grip",
+        "Los neumáticos no pueden dar la fuerza que mueve el coche aquí.",
+    ),
+    (
+        "reason.launch_time_over",
+        "Se agotó el tiempo simulado, dos minutos.",
+    ),
+    (
+        "reason.launch_too_weak",
+        "Los motores no tienen fuerza para mover el coche aquí.",
+    ),
+    ("reason.launch_top_speed", "El coche no va más deprisa."),
     ("reason.motor_torque", "los motores no tienen más par"),
     (
         "reason.motor_torque_too_small",
@@ -935,8 +1246,16 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("site.surface_quoted", "citado en otro texto"),
     ("site.surface_sliding", "Rozamiento al deslizar"),
     (
+        "source.launch",
+        "Ecuación del movimiento m·a = F_f + F_r − resistencia, integrada desde el reposo (Dormand y Prince, orden 5)",
+    ),
+    (
         "source.load_transfer",
         "Jazar, Vehicle Dynamics: Theory and Application, cap. 2, ec. 2.121–2.122",
+    ),
+    (
+        "source.motor_split",
+        "Equilibrio de fuerzas y momentos; los motores iguales reparten el par según su número",
     ),
     (
         "source.squat",
@@ -954,6 +1273,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "starter.intro",
         "Una línea que empieza con # es un comentario; quite el # para fijar ese campo.",
+    ),
+    (
+        "step.after_rollout",
+        "el reloj arranca después del primer pie",
     ),
     ("step.available", "par que un motor da a su rueda"),
     (
@@ -973,7 +1296,13 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "distancia del CG por delante del eje trasero",
     ),
     ("step.drag", "resistencia aerodinámica"),
+    ("step.drive_cost", "coste de todas las unidades motrices"),
+    ("step.drive_mass", "masa de todas las unidades motrices"),
     ("step.drop_rear", "descenso sobre el eje trasero"),
+    (
+        "step.end_speed",
+        "velocidad al final: leída en la simulación",
+    ),
     (
         "step.energy",
         "energía perdida al deslizar en una vuelta completa",
@@ -1009,6 +1338,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.grip",
         "fuerza de tracción de un eje que patina: toda la adherencia que tiene",
     ),
+    (
+        "step.grip_until",
+        "último instante en que limita este eje la adherencia y no el motor: leído en la simulación",
+    ),
     ("step.heave", "desplazamiento vertical del CG"),
     (
         "step.ideal_share",
@@ -1024,6 +1357,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.lift_front", "sustentación en el eje delantero"),
     ("step.lift_rear", "sustentación en el eje trasero"),
+    (
+        "step.like_motors",
+        "límite cuando cada motor da el mismo par: ecuación del movimiento, resuelta con la adherencia y las cargas por eje",
+    ),
     (
         "step.limit_all",
         "límite de la tracción total: cada eje da todo lo que tiene, así que la transferencia de carga se compensa",
@@ -1049,6 +1386,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "límite de la tracción trasera: el eje motriz gana carga",
     ),
     (
+        "step.matching",
+        "aceleración a la que la parte delantera de la carga es la del par",
+    ),
+    (
+        "step.motion_all",
+        "límite cuando cada eje da todo lo que tiene: ecuación del movimiento, resuelta con la adherencia y las cargas por eje",
+    ),
+    (
         "step.motion_motor",
         "ecuación del movimiento, resuelta con los motores en su par",
     ),
@@ -1057,6 +1402,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "ecuación del movimiento, resuelta junto con la adherencia y las cargas por eje de abajo",
     ),
     (
+        "step.motor_energy",
+        "energía de los motores: movimiento del coche y de sus piezas giratorias, trabajo contra la resistencia del aire, la rodadura y la pendiente, calor del deslizamiento",
+    ),
+    ("step.motors", "motores: delante y detrás"),
+    (
         "step.other_holds",
         "momento con que el otro eje resiste a que lo arrastren de lado",
     ),
@@ -1064,7 +1414,19 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.pair_drives",
         "lo máximo que dan las dos ruedas motrices alrededor de su propio eje",
     ),
+    (
+        "step.parts",
+        "piezas: motor, inversor y engranajes por cada motor, dos semiejes por cada eje motriz, un diferencial donde un motor mueve dos ruedas",
+    ),
+    (
+        "step.peak_slip",
+        "mayor deslizamiento de este eje: leído en la simulación",
+    ),
     ("step.pitch", "ángulo de cabeceo, morro abajo positivo"),
+    (
+        "step.power_needed",
+        "potencia del motor que más empuja en el límite a esta velocidad, según la fuerza que debe dar allí",
+    ),
     ("step.ratio", "carga trasera entre carga delantera"),
     ("step.rear_force", "fuerza de tracción del eje trasero"),
     ("step.rear_load", "carga del eje trasero"),
@@ -1115,18 +1477,50 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.static_rear",
         "carga del eje trasero en reposo y en llano",
     ),
+    (
+        "step.time_saved",
+        "tiempo ganado a la disposición comparada más rápida con menos motores",
+    ),
+    (
+        "step.time_to_distance",
+        "tiempo: distancia entre la velocidad media de la arrancada",
+    ),
+    (
+        "step.time_to_speed",
+        "tiempo: cantidad de movimiento entre la fuerza de tracción media menos la resistencia media, ambas sumadas a lo largo de la arrancada",
+    ),
     ("step.torque", "par medio por rueda"),
     ("step.torque_front", "par de una rueda delantera"),
+    (
+        "step.torque_needed",
+        "par del motor que más empuja en el límite, según la fuerza que debe dar",
+    ),
     ("step.torque_rear", "par de una rueda trasera"),
+    (
+        "step.torque_share",
+        "parte delantera del par de motores iguales",
+    ),
     (
         "step.transfer",
         "carga que gana el eje trasero frente al reposo en llano",
     ),
     (
+        "step.trap_speed",
+        "velocidad allí: la que da la media de todas las fuerzas en ese tiempo",
+    ),
+    (
         "step.two_to_one",
         "aceleración a la que el eje trasero lleva el doble que el delantero",
     ),
+    (
+        "step.tyre_heat",
+        "calor del deslizamiento, delante y detrás: fuerza por velocidad de deslizamiento, sumada",
+    ),
     ("step.weight", "peso"),
+    (
+        "step.yaw_pair",
+        "momento de guiñada: una rueda de un par de ruedas empuja y la otra tira, cada una con su motor o su adherencia, lo que sea menor",
+    ),
     ("surface.asphalt_dry", "asfalto u hormigón secos"),
     ("surface.asphalt_wet", "asfalto mojado"),
     ("surface.concrete_wet", "hormigón mojado"),
@@ -1139,7 +1533,9 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.short.ice", "hielo"),
     ("surface.short.snow", "nieve"),
     ("surface.snow", "nieve compacta"),
+    ("topic.launch", "La arrancada"),
     ("topic.load_transfer", "Transferencia de carga"),
+    ("topic.motor_split", "Cuántos motores"),
     ("topic.traction", "Límites de tracción"),
     ("topic.turn_in_place", "Giro en el sitio"),
     ("ui.as_csv", "CSV"),
@@ -1169,14 +1565,18 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.motors.one", "1 motor"),
     ("ui.motors.rear", "motores en el eje trasero"),
     ("ui.motors.two", "2 motores"),
+    ("ui.motors_front", "Motores delante"),
+    ("ui.motors_rear", "Motores detrás"),
     ("ui.no", "no"),
     ("ui.own_tyres", "asfalto seco, neumáticos propios"),
     ("ui.own_vehicle", "su vehículo"),
+    ("ui.pause", "Pausa"),
     ("ui.pin", "Fijar este estado"),
     ("ui.pinned", "Fijado: {0}."),
     ("ui.pinned_part", "{0} {1}, ahora {2}"),
     ("ui.pinned_same", "Fijado: el estado que se muestra."),
     ("ui.pinned_value", "(fijado {0})"),
+    ("ui.play", "Reproducir"),
     ("ui.print", "Imprimir"),
     ("ui.quantity", "magnitud"),
     ("ui.redo", "Rehacer"),
@@ -1188,6 +1588,8 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.screen", "Pantalla completa"),
     ("ui.share", "Guardar y compartir"),
     ("ui.stale", "Se muestra el último resultado válido."),
+    ("ui.step_back", "Un paso atrás, 0,05 s"),
+    ("ui.step_forward", "Un paso adelante, 0,05 s"),
     ("ui.undo", "Deshacer"),
     ("ui.unpin", "Quitar el estado fijado"),
     ("ui.value", "valor"),

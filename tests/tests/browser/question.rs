@@ -208,8 +208,8 @@ async fn a_prediction_by_keyboard_alone() {
     let detail = &seen[8];
     assert_eq!(seen[7], json!([["number", detail]]));
     assert_eq!(detail["right"], json!(right), "to the last digit");
-    assert_eq!(detail["given"], json!(12_500.0));
-    assert_eq!(detail["difference"], json!(12_500.0 - right));
+    assert_eq!(detail["given"].as_f64(), Some(12_500.0));
+    assert_eq!(detail["difference"].as_f64(), Some(12_500.0 - right));
     assert_eq!(detail["relative"], json!((12_500.0 - right) / right));
     for (name, want) in [
         ("topic", json!("load_transfer")),
@@ -284,10 +284,8 @@ async fn a_choice_and_the_next_question() {
     assert_eq!(seen[0]["given"], json!(wrong));
     assert_eq!(seen[0]["right"], json!(choices[*right].0));
     assert_eq!(seen[0]["seed"], json!(7));
-    assert_eq!(
-        [&seen[0]["score"], &seen[0]["difference"]],
-        [&json!(0.0), &json!(null)]
-    );
+    assert_eq!(seen[0]["score"].as_f64(), Some(0.0));
+    assert_eq!(seen[0]["difference"], json!(null));
     assert!(
         seen[1]
             .as_str()
@@ -347,7 +345,7 @@ async fn the_same_seed_gives_a_class_the_same_numbers() {
          return out;",
     )
     .await;
-    assert_eq!([&seen[0], &seen[1]], [&json!("m"), &json!(1.0)]);
+    assert_eq!((&seen[0], seen[1].as_f64()), (&json!("m"), Some(1.0)));
     assert!(seen[2].as_f64().is_some_and(|a| a > 0.0), "{seen}");
     assert!(
         seen[3].as_str().is_some_and(|t| t.contains("instead of")),
