@@ -1,6 +1,6 @@
 //! The numbers of an answer, and those of a chart, as tables.
 
-use crate::figure::chart_read::{axis_head, round_x, value_at, x_text, y_text};
+use crate::figure::chart_read::{axis_head, round_x, series, value_at, x_text, y_text};
 use crate::figure::svg::push_escaped;
 use crate::figure::{Axis, Chart, Line};
 use axlewright_core::Tree;
@@ -93,6 +93,7 @@ pub fn csv(report: &Report, lang: Lang) -> String {
 /// A line that has no value at an x leaves its cell empty.
 #[must_use]
 pub fn chart_csv(chart: &Chart) -> String {
+    let lines = series(chart);
     let mut text = String::new();
     let unit = &chart.y_axis.unit;
     let head = |name: &str| match unit.as_str() {
@@ -102,11 +103,10 @@ pub fn chart_csv(chart: &Chart) -> String {
     push_record(
         &mut text,
         core::iter::once(axis_head(&chart.x_axis))
-            .chain(chart.lines.iter().map(|line| head(&line.label))),
+            .chain(lines.iter().map(|line| head(&line.label))),
     );
-    for x in chart_rows(chart) {
-        let values = chart
-            .lines
+    for x in chart_rows(chart, &lines) {
+        let values = lines
             .iter()
             .map(|line| value_at(line, x).map_or_else(String::new, format::plain));
         push_record(&mut text, core::iter::once(format::plain(x)).chain(values));
@@ -116,14 +116,13 @@ pub fn chart_csv(chart: &Chart) -> String {
 
 /// Every x at which a line has a point, in order; where the lines are straight and so have few, round
 /// x between them too.
-fn chart_rows(chart: &Chart) -> Vec<f64> {
-    let mut rows: Vec<f64> = chart
-        .lines
+fn chart_rows(chart: &Chart, lines: &[Line]) -> Vec<f64> {
+    let mut rows: Vec<f64> = lines
         .iter()
         .flat_map(|line| line.points.iter().map(|point| point.0))
         .filter(|x| x.is_finite())
         .collect();
-    if rows.len() < 10 * chart.lines.len() {
+    if rows.len() < 10 * lines.len() {
         rows.extend(round_x(chart));
     }
     rows.sort_by(f64::total_cmp);
@@ -159,7 +158,10 @@ pub fn chart_tree(chart: &Chart) -> Tree {
     tree.set("subtitle", Tree::text(chart.subtitle.as_str()));
     tree.set("x_axis", axis(&chart.x_axis));
     tree.set("y_axis", axis(&chart.y_axis));
-    tree.set("lines", Tree::List(chart.lines.iter().map(line).collect()));
+    tree.set(
+        "lines",
+        Tree::List(series(chart).iter().map(line).collect()),
+    );
     tree
 }
 
@@ -167,6 +169,7 @@ pub fn chart_tree(chart: &Chart) -> Tree {
 /// Every text is escaped.
 #[must_use]
 pub fn chart_html(chart: &Chart) -> String {
+    let lines = series(chart);
     let mut html = String::from("<table><caption>");
     push_escaped(&mut html, &chart.title);
     html.push_str("</caption><thead><tr>");
@@ -180,16 +183,16 @@ pub fn chart_html(chart: &Chart) -> String {
         html.push_str("</th>");
     };
     head(&chart.x_axis.title, &chart.x_axis.unit);
-    for line in &chart.lines {
+    for line in &lines {
         head(&line.label, &chart.y_axis.unit);
     }
     html.push_str("</tr></thead><tbody>");
-    let told = |x: &f64| chart.lines.iter().any(|line| value_at(line, *x).is_some());
+    let told = |x: &f64| lines.iter().any(|line| value_at(line, *x).is_some());
     for x in round_x(chart).into_iter().filter(told) {
         html.push_str("<tr><th scope=\"row\">");
         push_escaped(&mut html, &x_text(chart, x));
         html.push_str("</th>");
-        for line in &chart.lines {
+        for line in &lines {
             html.push_str("<td>");
             if let Some(y) = value_at(line, x) {
                 push_escaped(&mut html, &y_text(chart, y));

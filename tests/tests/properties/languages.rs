@@ -57,6 +57,21 @@ const STATES: &[(&str, &[Settings])] = &[
             &[("layout", "F2R2"), ("vehicle.motor_torque", "20 N·m")],
         ],
     ),
+    (
+        "motor_split",
+        &[
+            &[("layout", "F1R2")],
+            &[("layout", "R1")],
+            &[("layout", "F2R1")],
+        ],
+    ),
+    (
+        "launch",
+        &[
+            &[("layouts", "F1 R1 F1R1 F1R2"), ("launch.time", "1.5 s")],
+            &[("layouts", "R1"), ("launch.model", "ideal")],
+        ],
+    ),
 ];
 
 fn scenarios(topic: &str) -> Vec<Scenario> {

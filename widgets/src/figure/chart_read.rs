@@ -54,16 +54,35 @@ pub fn x_near(chart: &Chart, x: f64) -> f64 {
     }
 }
 
+/// The lines as a reader names them. A line without a label goes on in the next one: a run is drawn in
+/// pieces that differ in colour and dash, and only its last piece is labelled.
+pub fn series(chart: &Chart) -> Vec<Line> {
+    let mut all: Vec<Line> = Vec::new();
+    let mut open = false;
+    for piece in &chart.lines {
+        match all.last_mut() {
+            Some(last) if open => {
+                let points = core::mem::take(&mut last.points);
+                *last = piece.clone();
+                last.points = points;
+                last.points.extend_from_slice(&piece.points);
+            }
+            _ => all.push(piece.clone()),
+        }
+        open = piece.label.is_empty();
+    }
+    all
+}
+
 /// Reads the chart at the x of a reading nearest to the given one.
 pub fn chart_read(chart: &Chart, x: f64) -> Reading {
     let x = x_near(chart, x);
-    let values = chart
-        .lines
-        .iter()
+    let values = series(chart)
+        .into_iter()
         .filter_map(|line| {
-            let y = value_at(line, x)?;
+            let y = value_at(&line, x)?;
             Some(LineValue {
-                label: line.label.clone(),
+                label: line.label,
                 y,
                 text: with_unit(y_text(chart, y), &chart.y_axis.unit),
                 role: line.role,
@@ -211,7 +230,8 @@ mod tests {
             };
             for x in round_x(&chart).into_iter().skip(1) {
                 let read = chart_read(&chart, x);
-                assert_eq!(read.values.len(), chart.lines.len(), "{x} {read:?}");
+                assert_eq!(read.values.len(), series(&chart).len(), "{x} {read:?}");
+                assert!(read.values.iter().all(|v| !v.label.is_empty()), "{read:?}");
             }
             // The dots of the present state lie on their lines.
             for dot in &chart.present {
