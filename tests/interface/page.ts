@@ -13,8 +13,8 @@ traction.scenario = { vehicle: { base: "corrie" }, layouts: ["F1", "R1"] };
 traction.scenario = null;
 const limit: number | undefined = traction.answer?.limits?.F1?.acceleration;
 const equations: string[] = traction.answer?.working.map((step) => step.equation) ?? [];
-const drawn: Promise<string> = traction.figure();
-const picture: Promise<Blob> = traction.figure("png");
+const drawn: Promise<string | null> = traction.figure();
+const picture: Promise<Blob | null> = traction.figure("png");
 const ready: boolean = await traction.updateComplete;
 
 traction.addEventListener("axle-change", (event) => {

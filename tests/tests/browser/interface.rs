@@ -38,9 +38,13 @@ fn camel(attribute: &str) -> String {
 #[tokio::test]
 async fn every_public_member_of_an_element_is_in_the_tables_and_the_other_way_round() {
     let window = Window::open().await;
-    window.visit("three.html").await;
+    window.visit("one.html").await;
     for topic in TOPICS {
         let tag = topic.tag();
+        let made = format!(
+            "document.querySelector('#place').replaceChildren(document.createElement('{tag}'));"
+        );
+        window.run(&made).await;
         window.ready(&tag).await;
         let seen = window
             .run(&format!(

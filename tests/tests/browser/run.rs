@@ -61,7 +61,7 @@ async fn where_less_motion_is_asked_for_still_pictures_follow_each_other() {
     let seen = window
         .run(&format!(
             "const r = document.querySelector('{LAUNCH}').shadowRoot; let pictures = 0;\
-             new MutationObserver(() => pictures++).observe(r.querySelector('.figure'), {{ childList: true }});\
+             new MutationObserver(() => pictures++).observe(r.querySelector('.stage > div'), {{ childList: true }});\
              r.querySelector('.playback button').click();\
              await new Promise(done => setTimeout(done, 2600));\
              r.querySelector('.playback button').click();\
@@ -75,7 +75,7 @@ async fn where_less_motion_is_asked_for_still_pictures_follow_each_other() {
 }
 
 #[tokio::test]
-async fn motors_are_placed_by_button_click_and_drag_and_the_table_sorts() {
+async fn motors_are_placed_by_click_and_key_and_the_table_sorts() {
     let window = Window::open().await;
     window.visit("motor-split.html").await;
     window.ready(SPLIT).await;
@@ -85,25 +85,14 @@ async fn motors_are_placed_by_button_click_and_drag_and_the_table_sorts() {
              const wait = () => new Promise(done => setTimeout(done, 150));\
              const layout = () => e.scenario.layout; const out = {{}};\
              out.first = layout();\
-             const buttons = () => [...r.querySelectorAll('.motors button')];\
-             buttons()[2].click(); await wait(); out.button = layout();\
-             out.pressed = buttons().map(b => b.getAttribute('aria-pressed'));\
-             buttons()[0].click(); await wait(); buttons()[3].click(); await wait(); out.none = layout();\
-             e.setAttribute('layout', 'F1R2'); await wait();\
-             const spots = () => [...r.querySelectorAll('.figure svg')].map(s => s.getBoundingClientRect())[0];\
-             const press = async (from, to) => {{\
-               const box = spots(), at = ([x, y]) => ({{ bubbles: true, clientX: box.left + x * box.width, clientY: box.top + y * box.width }});\
-               const svg = r.querySelector('.figure svg');\
-               svg.dispatchEvent(new PointerEvent('pointerdown', at(from)));\
-               svg.dispatchEvent(new PointerEvent('pointerup', at(to))); await wait(); }};\
-             const motor = (fill) => {{ const b = [...r.querySelectorAll('.figure svg rect, .figure svg path')]\
-               .filter(m => (m.getAttribute('fill') || '').includes(fill)).map(m => m.getBoundingClientRect())\
-               .filter(b => b.width > 10 && b.height > 10)[0], box = spots();\
-               return [(b.left + b.width / 2 - box.left) / box.width, (b.top + b.height / 2 - box.top) / box.width]; }};\
-             const front = motor('--axle-front'), rear = motor('--axle-rear'); rear[1] = front[1];\
-             out.places = [front, rear];\
-             await press(rear, front); out.dragged = layout();\
-             await press(front, front); out.clicked = layout();\
+             const axles = () => [...r.querySelectorAll('.grip.turn')];\
+             const key = async (at, key) => {{ const hold = axles()[at].querySelector('.hold'); hold.focus();\
+               hold.dispatchEvent(new KeyboardEvent('keydown', {{ key, bubbles: true, composed: true }})); await wait(); }};\
+             out.named = axles().map(a => a.querySelector('.hold').getAttribute('aria-label'));\
+             axles()[0].click(); await wait(); out.clicked = layout();\
+             await key(0, 'Home'); out.without = layout();\
+             await key(1, 'Home'); out.last = layout();\
+             await key(0, 'End'); out.key = layout();\
              const rows = () => [...r.querySelectorAll('.compare tbody th')].map(t => t.textContent);\
              out.rows = rows();\
              const head = r.querySelectorAll('.compare button')[3]; head.focus(); head.click(); await wait();\
@@ -114,14 +103,14 @@ async fn motors_are_placed_by_button_click_and_drag_and_the_table_sorts() {
         ))
         .await;
     assert_eq!(seen["first"], "F1R2", "{seen}");
-    assert_eq!(seen["button"], "F2R2", "{seen}");
     assert_eq!(
-        seen["pressed"],
-        json!(["false", "false", "true", "false", "false", "true"])
+        seen["named"],
+        json!(["motors on the front axle", "motors on the rear axle"])
     );
-    assert_eq!(seen["none"], "R2", "the last motor stays");
-    assert_eq!(seen["dragged"], "F2R1", "{seen}");
-    assert_eq!(seen["clicked"], "F1R1", "one for both wheels: {seen}");
+    assert_eq!(seen["clicked"], "F2R2", "{seen}");
+    assert_eq!(seen["without"], "R2", "{seen}");
+    assert_eq!(seen["last"], "R1", "the last motor stays: {seen}");
+    assert_eq!(seen["key"], "F2R1", "{seen}");
     assert_eq!(seen["sort"], "ascending");
     assert_eq!(seen["focus"], "3", "the head keeps the focus");
     assert_ne!(seen["rows"], seen["sorted"]);
