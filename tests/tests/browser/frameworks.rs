@@ -1,8 +1,7 @@
 //! A plain React page and a plain Vue page, bundled from npm, drive the elements as such pages do.
 
-use crate::session::{Window, site};
+use crate::session::{Window, answer_of_program, site};
 use crate::sliders::retype;
-use axlewright_tests::run;
 use serde_json::{Value, json};
 use std::process::Command;
 
@@ -45,16 +44,10 @@ fn bundle(source: &str) {
 
 /// The program's number for a scenario.
 fn program_number(topic: &str, scenario: &Value, pointer: &str) -> Value {
-    let file = tempfile::Builder::new()
-        .suffix(".json")
-        .tempfile()
-        .expect("a file");
-    std::fs::write(file.path(), scenario.to_string()).expect("it is written");
-    let path = file.path().to_str().expect("a path");
-    let done = run(&["answer", topic, path, "--format", "json"]);
-    assert_eq!(done.code, Some(0), "{}", done.stderr);
-    let answer: Value = serde_json::from_str(&done.stdout).expect("JSON");
-    answer.pointer(pointer).cloned().expect("a number")
+    answer_of_program(topic, scenario)
+        .pointer(pointer)
+        .cloned()
+        .expect("a number")
 }
 
 fn ratio(acceleration: &str) -> Value {

@@ -1,12 +1,11 @@
 //! A page asks a question: nothing of the answer is there before the reader has committed a
 //! prediction, and then everything is.
 
-use crate::session::{Window, needed};
+use crate::session::{Window, answer_of_program, needed};
 use axlewright_core::question::{Question, Right};
 use axlewright_core::units::System;
 use axlewright_core::words::Lang;
 use axlewright_core::{Scenario, topic};
-use axlewright_tests::run;
 use serde_json::{Value, json};
 use thirtyfour::Key;
 use thirtyfour::TypingData;
@@ -40,18 +39,6 @@ async fn inside(window: &Window, id: &str, selector: &str) -> WebElement {
     window.inside(&format!("#{id}"), selector).await
 }
 
-fn program(topic: &str, scenario: &Value) -> Value {
-    let file = tempfile::Builder::new()
-        .suffix(".json")
-        .tempfile()
-        .expect("a file");
-    std::fs::write(file.path(), scenario.to_string()).expect("it is written");
-    let path = file.path().to_str().expect("a path");
-    let done = run(&["answer", topic, path, "--format", "json"]);
-    assert_eq!(done.code, Some(0), "{}", done.stderr);
-    serde_json::from_str(&done.stdout).expect("JSON")
-}
-
 /// Every number of an answer, as the element would show it with some digits.
 fn shown_numbers(answer: &Value) -> Vec<String> {
     let mut all = Vec::new();
@@ -80,7 +67,7 @@ async fn nothing_of_the_answer_is_there_before_the_prediction() {
     let window = Window::open().await;
     open(&window).await;
     let scenario = of(&window, "number", "return e.scenario;").await;
-    let numbers = shown_numbers(&program("load_transfer", &scenario));
+    let numbers = shown_numbers(&answer_of_program("load_transfer", &scenario));
     assert!(numbers.len() > 10, "{numbers:?}");
     let told = of(&window, "number", "return told(e);").await;
     let told = told.as_str().expect("text");
@@ -94,8 +81,9 @@ async fn nothing_of_the_answer_is_there_before_the_prediction() {
     let hidden = of(
         &window,
         "number",
-        "return [e.answer, await e.figure('svg'), await e.figure('png'), await e.table('csv'), await e.table('json'), e.score,\
-         ...['.figure', '.controls', '.readouts', '.chart'].map(s => root.querySelector(s).checkVisibility()),\
+        "await e.undo(); await e.reset();\
+         return [e.answer, await e.figure('svg'), await e.figure('png'), await e.table('csv'), await e.table('json'), e.score,\
+         ...['.figure', '.toolbar', '.controls', '.readouts', '.chart', '.data'].map(s => root.querySelector(s).checkVisibility()),\
          root.querySelectorAll('svg, math').length, answers];",
     )
     .await;
@@ -108,6 +96,8 @@ async fn nothing_of_the_answer_is_there_before_the_prediction() {
             null,
             null,
             null,
+            false,
+            false,
             false,
             false,
             false,
@@ -179,7 +169,7 @@ async fn a_prediction_by_keyboard_alone() {
 
     // The prediction itself.
     let scenario = of(&window, "number", "return e.scenario;").await;
-    let answer = program("load_transfer", &scenario);
+    let answer = answer_of_program("load_transfer", &scenario);
     let right = answer["rear_axle_load"].as_f64().expect("a load");
     let again = inside(&window, "number", "#prediction").await;
     again

@@ -274,6 +274,19 @@ impl thirtyfour::common::command::ExtensionCommand for BrowserLog {
     }
 }
 
+/// The program's answer to a scenario.
+pub(crate) fn answer_of_program(topic: &str, scenario: &serde_json::Value) -> serde_json::Value {
+    let file = tempfile::Builder::new()
+        .suffix(".json")
+        .tempfile()
+        .expect("a file");
+    std::fs::write(file.path(), scenario.to_string()).expect("it is written");
+    let path = file.path().to_str().expect("a path");
+    let done = axlewright_tests::run(&["answer", topic, path, "--format", "json"]);
+    assert_eq!(done.code, Some(0), "{}", done.stderr);
+    serde_json::from_str(&done.stdout).expect("JSON")
+}
+
 /// The text of a file that the tests need.
 pub(crate) fn needed(path: &Path) -> String {
     std::fs::read_to_string(path).unwrap_or_else(|e| {

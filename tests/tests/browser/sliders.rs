@@ -1,8 +1,7 @@
 //! A reader moves a slider, types a value, makes a mistake; the numbers are those of the program.
 
-use crate::session::Window;
+use crate::session::{Window, answer_of_program};
 use axlewright_core::words::Lang;
-use axlewright_tests::run;
 use serde_json::Value;
 use thirtyfour::Key;
 use thirtyfour::prelude::*;
@@ -13,15 +12,7 @@ const TAG: &str = "axle-load-transfer";
 pub(crate) async fn program_answer(window: &Window, topic: &str, tag: &str) -> Value {
     let script = format!("return document.querySelector('{tag}').scenario;");
     let scenario = window.run(&script).await;
-    let file = tempfile::Builder::new()
-        .suffix(".json")
-        .tempfile()
-        .expect("a file");
-    std::fs::write(file.path(), scenario.to_string()).expect("it is written");
-    let path = file.path().to_str().expect("a path");
-    let done = run(&["answer", topic, path, "--format", "json"]);
-    assert_eq!(done.code, Some(0), "{}", done.stderr);
-    serde_json::from_str(&done.stdout).expect("JSON")
+    answer_of_program(topic, &scenario)
 }
 
 /// Every number of the element's answer is, to the last digit, the program's.

@@ -354,6 +354,9 @@ impl Model {
     }
 
     fn travel(&self, step: fn(&mut History, &Scenario) -> Option<Scenario>) {
+        if self.peek(State::is_asking) {
+            return; // a state of before would show the answer
+        }
         let found = self
             .state
             .try_update_untracked(|state| step(&mut state.history, &state.current));
@@ -370,6 +373,9 @@ impl Model {
 
     /// Shows another state if it has an answer, and remembers the one before.
     fn show_next(&self, next: Scenario, path: Option<&'static str>) {
+        if self.peek(State::is_asking) {
+            return;
+        }
         let before = self.peek(|state| state.current.clone());
         if self.show(next) {
             let now_ms = js_sys::Date::now();
