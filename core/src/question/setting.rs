@@ -22,8 +22,16 @@ impl Setting {
     ///
     /// # Errors
     /// [`Problem::UnknownWord`] for an unknown question, its allowed names led by the nearest one;
-    /// [`Problem::WrongKind`] for a seed that is not a whole number up to [`SEED_LIMIT`].
+    /// [`Problem::NoAnswer`] for a topic without questions; [`Problem::WrongKind`] for a seed that is not a whole number up to [`SEED_LIMIT`].
     pub fn read(topic: &Topic, text: &str) -> Result<Self, Problem> {
+        if of(topic).is_empty() {
+            return Err(Problem::NoAnswer {
+                field: "question",
+                value: text.chars().take(40).collect(),
+                why: "why.no_questions",
+                allowed: Allowed::Sentence("allowed.no_question"),
+            });
+        }
         let mut words = text.split_ascii_whitespace();
         let question = match words.next() {
             None | Some("any") => None,

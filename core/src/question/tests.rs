@@ -483,3 +483,17 @@ fn a_scenario_that_cannot_be_asked_is_refused_not_guessed() {
     assert!(problem.to_string().contains("no clear answer"), "{problem}");
     assert!(Question::make(topic, "energy", Some(1), &own).is_ok());
 }
+
+#[test]
+fn a_topic_without_questions_says_so() {
+    for topic in topic::TOPICS {
+        let read = Setting::read(topic, "any 7");
+        assert_eq!(read.is_err(), of(topic).is_empty(), "{}", topic.name);
+        if let Err(problem) = read {
+            assert!(
+                problem.to_string().contains("no questions yet"),
+                "{problem}"
+            );
+        }
+    }
+}

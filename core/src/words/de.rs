@@ -14,6 +14,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("allowed.level", "0 (ebene Fahrbahn)"),
     ("allowed.nearer_one", "ein Wert näher bei 1"),
+    ("allowed.no_question", "keine Frage"),
     (
         "allowed.other_question",
         "eine andere Frage oder andere Werte des Szenarios",
@@ -1549,6 +1550,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "die Luft trägt eine Achse, bevor die Reifen schieben können",
     ),
     ("why.axle_lifts", "eine Achse würde den Boden verlassen"),
+    ("why.no_questions", "dieses Thema hat noch keine Fragen"),
     (
         "why.no_turn",
         "bei diesen Raddrehzahlen halten die Räder einander fest, und das Auto dreht sich nicht",

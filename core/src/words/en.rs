@@ -8,6 +8,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("allowed.less_speed", "a lower speed or less lift area"),
     ("allowed.level", "0 (level ground)"),
     ("allowed.nearer_one", "a value nearer to 1"),
+    ("allowed.no_question", "no question"),
     (
         "allowed.other_question",
         "another question or other values of the scenario",
@@ -1465,6 +1466,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "the air carries an axle before the tyres can push",
     ),
     ("why.axle_lifts", "an axle would leave the ground"),
+    ("why.no_questions", "this topic has no questions yet"),
     (
         "why.no_turn",
         "with these wheel speeds the wheels hold each other and the car does not turn",

@@ -11,6 +11,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("allowed.level", "0 (suelo llano)"),
     ("allowed.nearer_one", "un valor más cercano a 1"),
+    ("allowed.no_question", "ninguna pregunta"),
     (
         "allowed.other_question",
         "otra pregunta u otros valores del escenario",
@@ -1618,6 +1619,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "el aire sostiene un eje antes de que los neumáticos puedan empujar",
     ),
     ("why.axle_lifts", "un eje se despegaría del suelo"),
+    ("why.no_questions", "este tema aún no tiene preguntas"),
     (
         "why.no_turn",
         "con estas velocidades de rueda, las ruedas se frenan unas a otras y el coche no gira",
