@@ -1498,8 +1498,6 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.motors.one", "1 Motor"),
     ("ui.motors.rear", "Motoren an der Hinterachse"),
     ("ui.motors.two", "2 Motoren"),
-    ("ui.motors_front", "Motoren vorn"),
-    ("ui.motors_rear", "Motoren hinten"),
     ("ui.no", "nein"),
     ("ui.own_tyres", "trockener Asphalt, eigene Reifen"),
     ("ui.own_vehicle", "Ihr Fahrzeug"),

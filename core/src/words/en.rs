@@ -1417,8 +1417,6 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.motors.one", "1 motor"),
     ("ui.motors.rear", "motors on the rear axle"),
     ("ui.motors.two", "2 motors"),
-    ("ui.motors_front", "Motors in front"),
-    ("ui.motors_rear", "Motors behind"),
     ("ui.no", "no"),
     ("ui.own_tyres", "dry asphalt, this vehicle's tyres"),
     ("ui.own_vehicle", "your vehicle"),

@@ -1570,8 +1570,6 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("ui.motors.one", "1 motor"),
     ("ui.motors.rear", "motores en el eje trasero"),
     ("ui.motors.two", "2 motores"),
-    ("ui.motors_front", "Motores delante"),
-    ("ui.motors_rear", "Motores detrás"),
     ("ui.no", "no"),
     ("ui.own_tyres", "asfalto seco, neumáticos propios"),
     ("ui.own_vehicle", "su vehículo"),

@@ -36,14 +36,19 @@ pub(crate) async fn check(window: &Window, page: &str, tag: &str) {
     no_violation(window, page).await;
 }
 
-/// Asks axe-core, which the page has loaded, about the page as it is.
+/// What axe-core, which the page has loaded, says of a part of it: how many rules it found kept, and
+/// those that are broken.
+pub(crate) async fn judged(window: &Window, part: &str) -> serde_json::Value {
+    let script = format!(
+        "const r = await axe.run({part}, {{ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }});\
+         return [r.passes.length, r.violations.map(v => [v.id, v.nodes.map(n => n.target.join(' ') + ' | ' + n.failureSummary)])];"
+    );
+    window.run(&script).await
+}
+
+/// Asks axe-core about the page as it is.
 pub(crate) async fn no_violation(window: &Window, page: &str) {
-    let found = window
-        .run(
-            "const r = await axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });\
-             return [r.passes.length, r.violations.map(v => [v.id, v.nodes.map(n => n.target.join(' ') + ' | ' + n.failureSummary)])];",
-        )
-        .await;
+    let found = judged(window, "document").await;
     assert!(
         found[0].as_u64() > Some(20),
         "{page}: axe-core checked too little: {found}"

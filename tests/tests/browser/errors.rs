@@ -1,6 +1,7 @@
 //! What goes wrong around an element stays quiet and clear: what was there stays, one sentence says
 //! what is the matter, and the page sees no error.
 
+use crate::life::the_fallback_stays;
 use crate::routes::routes;
 use crate::session::Window;
 use serde_json::{Value, json};
@@ -363,20 +364,7 @@ async fn offline_the_running_element_works_on_and_a_new_page_keeps_its_fallback(
     window
         .debug("Network.emulateNetworkConditions", offline(true))
         .await;
-    let seen = window
-        .run(
-            "const e = document.querySelector('axle-traction'); const ok = await e.updateComplete;\
-             return [ok, e.querySelector('p').checkVisibility(), e.shadowRoot.querySelector('[part~=notice]').textContent];",
-        )
-        .await;
-    assert_eq!(seen[0], false);
-    assert_eq!(seen[1], true);
-    assert!(
-        seen[2]
-            .as_str()
-            .is_some_and(|t| t.contains("could not start")),
-        "{seen}"
-    );
+    the_fallback_stays(&window).await;
     window
         .debug("Network.emulateNetworkConditions", offline(false))
         .await;

@@ -198,21 +198,8 @@ async fn the_browser_writes_the_same_figure_as_the_program() {
     window.close().await;
 }
 
-#[tokio::test]
-async fn without_wasm_the_fixed_picture_stays_with_one_sentence() {
-    let window = Window::open().await;
-    // The script of a build whose wasm file is not beside it.
-    let folder = site().folder.join("without-wasm");
-    std::fs::create_dir_all(&folder).expect("a folder");
-    std::fs::copy(
-        site().folder.join("axlewright.js"),
-        folder.join("axlewright.js"),
-    )
-    .expect("the script");
-    let page = "<!doctype html><html lang=en><title>x</title><axle-traction><p>fixed picture</p></axle-traction>\
-                <script type=module src=axlewright.js></script>";
-    std::fs::write(folder.join("page.html"), page).expect("a page");
-    window.visit("without-wasm/page.html").await;
+/// The element cannot start: its fixed content is there, and one sentence says so.
+pub(crate) async fn the_fallback_stays(window: &Window) {
     let seen = window
         .run(
             "await customElements.whenDefined('axle-traction');\
@@ -228,5 +215,23 @@ async fn without_wasm_the_fixed_picture_stays_with_one_sentence() {
             .is_some_and(|text| text.contains("could not start")),
         "{seen}"
     );
+}
+
+#[tokio::test]
+async fn without_wasm_the_fixed_picture_stays_with_one_sentence() {
+    let window = Window::open().await;
+    // The script of a build whose wasm file is not beside it.
+    let folder = site().folder.join("without-wasm");
+    std::fs::create_dir_all(&folder).expect("a folder");
+    std::fs::copy(
+        site().folder.join("axlewright.js"),
+        folder.join("axlewright.js"),
+    )
+    .expect("the script");
+    let page = "<!doctype html><html lang=en><title>x</title><axle-traction><p>fixed picture</p></axle-traction>\
+                <script type=module src=axlewright.js></script>";
+    std::fs::write(folder.join("page.html"), page).expect("a page");
+    window.visit("without-wasm/page.html").await;
+    the_fallback_stays(&window).await;
     window.close().await;
 }

@@ -1,6 +1,7 @@
 //! A page asks a question: nothing of the answer is there before the reader has committed a
 //! prediction, and then everything is.
 
+use crate::access::judged;
 use crate::session::{Window, answer_of_program, needed};
 use axlewright_core::question::{Question, Right};
 use axlewright_core::units::System;
@@ -393,12 +394,7 @@ async fn no_violation_while_open_refused_and_answered() {
                 &format!("{step} await new Promise(r => setTimeout(r, 300));"),
             )
             .await;
-            let found = window
-                .run(
-                    "const r = await axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });\
-                     return [r.passes.length, r.violations.map(v => [v.id, v.nodes.map(n => n.target.join(' ') + ' | ' + n.failureSummary)])];",
-                )
-                .await;
+            let found = judged(&window, "document").await;
             assert!(
                 found[0].as_u64() > Some(15),
                 "axe-core checked too little: {found}"

@@ -21,19 +21,13 @@ pub(super) fn to_js(tree: &Tree) -> JsValue {
 
 /// Data of the page, which the script hands over as JSON. What is no JSON becomes nothing.
 ///
-/// A reader through serde would bring all its sentences about wrong types, and with them the standard
-/// library's printing of floats: a tenth of what a page must fetch.
+/// A reader through serde would bring all its sentences about wrong types: 5 kB more to fetch.
 pub(super) fn tree_of(json: &str) -> Tree {
-    js_sys::JSON::parse(json).map_or(Tree::Null, |value| plain(&value, 0))
+    js_sys::JSON::parse(json).map_or(Tree::Null, |value| plain(&value))
 }
 
-/// Nesting that is read; a scenario has three levels.
-const DEEPEST: usize = 16;
-
-fn plain(value: &JsValue, depth: usize) -> Tree {
-    if depth > DEEPEST {
-        return Tree::Null;
-    }
+/// The script lets nothing through that is nested deeper than a scenario is.
+fn plain(value: &JsValue) -> Tree {
     if let Some(flag) = value.as_bool() {
         return Tree::Bool(flag);
     }
@@ -43,10 +37,9 @@ fn plain(value: &JsValue, depth: usize) -> Tree {
     if let Some(text) = value.as_string() {
         return Tree::Text(text);
     }
-    let within = |value: JsValue| plain(&value, depth + 1);
     if Array::is_array(value) {
         let list: &Array = value.unchecked_ref();
-        return Tree::List(list.iter().map(within).collect());
+        return Tree::List(list.iter().map(|part| plain(&part)).collect());
     }
     if !value.is_object() {
         return Tree::Null;
@@ -56,7 +49,7 @@ fn plain(value: &JsValue, depth: usize) -> Tree {
         let pair: Array = pair.unchecked_into();
         (
             pair.get(0).as_string().unwrap_or_default(),
-            within(pair.get(1)),
+            plain(&pair.get(1)),
         )
     };
     Tree::Map(entries.iter().map(pair).collect())
