@@ -3,9 +3,14 @@
 //! The standard library's conversions are exact for every one of 2⁶⁴ values and bring 40 kB of tables
 //! and code into the browser for it. Here at most 15 significant digits are read exactly (Clinger's
 //! fast path: a whole number below 2⁵³ times or over an exact power of ten is correctly rounded) and
-//! further digits within two units in the last place; at most 17 are written.
+//! further digits within two units in the last place, for sizes from 10⁻³⁰ to 10³⁰; beyond, where powers
+//! of ten are rounded themselves, to some thirteen digits. At most 17 are written. Below 10⁻²⁹⁰, where
+//! no quantity lies and a power of ten would overflow, a number is zero.
 
 use crate::math;
+
+/// What is smaller is read and written as zero.
+const SMALLEST: f64 = 1e-290;
 
 /// Reads an unsigned decimal number with an optional exponent: `1850`, `0.6`, `1.85e3`.
 ///
@@ -38,13 +43,12 @@ pub(crate) fn parse(text: &str) -> Option<f64> {
     if !any {
         return None;
     }
-    let value = if scale < -300 {
-        digits as f64 / math::power_of_ten(300) / math::power_of_ten(-300 - scale)
-    } else if scale < 0 {
+    let value = if scale < 0 {
         digits as f64 / math::power_of_ten(-scale)
     } else {
         digits as f64 * math::power_of_ten(scale)
     };
+    let value = if value < SMALLEST { 0.0 } else { value };
     value.is_finite().then_some(value)
 }
 
@@ -96,11 +100,11 @@ fn whole_digits(mut value: u128) -> String {
 /// Writes a number with as few significant digits as read back to the same number, at most 17; in
 /// exponent form where it is very large or very small.
 pub(crate) fn shortest(value: f64) -> String {
-    if value == 0.0 || !value.is_finite() {
+    if value.abs() < SMALLEST || !value.is_finite() {
         let text = match () {
             () if value.is_nan() => "NaN",
-            () if value > 0.0 => "inf",
-            () if value < 0.0 => "-inf",
+            () if value == f64::INFINITY => "inf",
+            () if value == f64::NEG_INFINITY => "-inf",
             () => "0",
         };
         return text.into();
@@ -221,6 +225,23 @@ mod tests {
         ] {
             assert_eq!(shortest(value), want);
         }
+    }
+
+    #[test]
+    fn what_is_too_small_is_zero_and_the_rest_keeps_its_size() {
+        for text in ["1e-291", "1.19e-310", "5e-324", "1e-400"] {
+            assert_eq!(parse(text), Some(0.0), "{text}");
+        }
+        for value in [1.19e-310, -5e-324, 1e-300] {
+            assert_eq!(shortest(value), "0", "{value:e}");
+        }
+        for value in [1.1e-290, 3.4e-287, 1.7e308, f64::MAX] {
+            let back: f64 = shortest(value).parse().unwrap();
+            assert!((back / value - 1.0).abs() < 1e-13, "{value:e}: {back:e}");
+        }
+        assert_eq!(shortest(f64::INFINITY), "inf");
+        assert_eq!(shortest(f64::NEG_INFINITY), "-inf");
+        assert_eq!(shortest(f64::NAN), "NaN");
     }
 
     #[test]

@@ -90,6 +90,24 @@ pub enum Problem {
     },
     /// A scenario with nothing in it.
     Empty,
+    /// A question that asks for a line, and no line drawn.
+    NoLine {
+        /// Name of the question.
+        question: &'static str,
+    },
+    /// A text of many lines, one of which is at fault.
+    Line {
+        /// Dotted name of the field.
+        field: &'static str,
+        /// The line, counted from 1.
+        line: usize,
+        /// The line as given, shortened.
+        value: String,
+        /// What is wrong with it: a key of the catalogue.
+        why: &'static str,
+        /// What a line may hold.
+        allowed: Allowed,
+    },
     /// Values that are each in range but have no answer together.
     NoAnswer {
         /// Dotted name of the field to change.
@@ -113,7 +131,10 @@ impl Problem {
             | Self::NotAQuantity { field, .. }
             | Self::WrongKind { field, .. }
             | Self::OutOfRange { field, .. } => field,
-            Self::Missing { field, .. } | Self::NoAnswer { field, .. } => field,
+            Self::Missing { field, .. }
+            | Self::NoAnswer { field, .. }
+            | Self::Line { field, .. } => field,
+            Self::NoLine { .. } => "question",
             Self::Empty => "",
         }
     }
@@ -126,7 +147,9 @@ impl Problem {
             | Self::NotAQuantity { value, .. }
             | Self::WrongKind { value, .. }
             | Self::OutOfRange { value, .. }
+            | Self::Line { value, .. }
             | Self::NoAnswer { value, .. } => value,
+            Self::NoLine { question } => question,
             Self::UnknownField { .. } | Self::Missing { .. } | Self::Empty => "",
         }
     }
@@ -161,7 +184,9 @@ impl Problem {
             | Self::WrongKind { allowed, .. }
             | Self::OutOfRange { allowed, .. }
             | Self::Missing { allowed, .. }
+            | Self::Line { allowed, .. }
             | Self::NoAnswer { allowed, .. } => allowed.phrase(lang),
+            Self::NoLine { .. } => words::get(lang, "question.nine_heights").into(),
             Self::Empty => String::new(),
         }
     }
@@ -207,8 +232,24 @@ impl Problem {
             Self::OutOfRange { .. } => {
                 words::fill(lang, "problem.range", &[field, value, &allowed])
             }
-            Self::Missing { .. } => words::fill(lang, "problem.missing", &[field, &allowed]),
+            // A demo vehicle brings what is a vehicle's, and nothing else.
+            Self::Missing { .. } if field.starts_with("vehicle.") => {
+                words::fill(lang, "problem.missing", &[field, &allowed])
+            }
+            Self::Missing { .. } => words::fill(lang, "problem.missing_plain", &[field, &allowed]),
+            Self::NoLine { .. } => words::fill(lang, "question.nothing_drawn", &[&allowed]),
             Self::Empty => words::get(lang, "problem.empty").into(),
+            Self::Line { line, why, .. } => words::fill(
+                lang,
+                "problem.line",
+                &[
+                    field,
+                    &format::plain(*line as f64),
+                    value,
+                    words::get(lang, why),
+                    &allowed,
+                ],
+            ),
             Self::NoAnswer { why, .. } => words::fill(
                 lang,
                 "problem.no_answer",

@@ -3,10 +3,15 @@
 //! Own code: the crates at hand bring a matrix library, or a copy of themselves for every system, and
 //! the browser would pay for either. One state type and one erased function serve every topic.
 
+#![allow(
+    clippy::needless_range_loop,
+    reason = "built to be small, the adapters of iterators become calls, and a run spends its time here"
+)]
+
 use crate::math;
 
 /// Most numbers that a state may have.
-pub const MOST: usize = 17;
+pub const MOST: usize = 20;
 
 /// A state: as many numbers as the system uses, then zeros.
 pub type State = [f64; MOST];
@@ -14,18 +19,19 @@ pub type State = [f64; MOST];
 /// Gives the rates of a state at a time: `rates(t, y, &mut dy)`.
 pub type Rates<'a> = &'a mut dyn FnMut(f64, &State, &mut State);
 
-/// Coefficients of Dormand and Prince's method of order 5(4): J. R. Dormand and P. J. Prince, A family
+/// Coefficients, a row for each stage, of Dormand and Prince's method of order 5(4): J. R. Dormand and P. J. Prince, A family
 /// of embedded Runge–Kutta formulae, J. Comp. Appl. Math. 6 (1980) 19–26 (from memory; the tests
 /// measure the order).
-const A: [[f64; 6]; 6] = [
-    [1.0 / 5.0, 0.0, 0.0, 0.0, 0.0, 0.0],
-    [3.0 / 40.0, 9.0 / 40.0, 0.0, 0.0, 0.0, 0.0],
-    [44.0 / 45.0, -56.0 / 15.0, 32.0 / 9.0, 0.0, 0.0, 0.0],
+const A: [[f64; 7]; 6] = [
+    [1.0 / 5.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0],
+    [3.0 / 40.0, 9.0 / 40.0, 0.0, 0.0, 0.0, 0.0, 0.0],
+    [44.0 / 45.0, -56.0 / 15.0, 32.0 / 9.0, 0.0, 0.0, 0.0, 0.0],
     [
         19372.0 / 6561.0,
         -25360.0 / 2187.0,
         64448.0 / 6561.0,
         -212.0 / 729.0,
+        0.0,
         0.0,
         0.0,
     ],
@@ -36,6 +42,7 @@ const A: [[f64; 6]; 6] = [
         49.0 / 176.0,
         -5103.0 / 18656.0,
         0.0,
+        0.0,
     ],
     [
         35.0 / 384.0,
@@ -44,6 +51,7 @@ const A: [[f64; 6]; 6] = [
         125.0 / 192.0,
         -2187.0 / 6784.0,
         11.0 / 84.0,
+        0.0,
     ],
 ];
 const C: [f64; 6] = [0.2, 0.3, 0.8, 8.0 / 9.0, 1.0, 1.0];
@@ -115,15 +123,20 @@ pub struct Adaptive {
     pub state: State,
     /// Numbers of the state in use.
     count: usize,
-    /// Numbers, from the first on, whose error sets the step. The others are integrals along the way.
+    /// Numbers, from the first on, that rates depend on and whose error sets the step. The others are
+    /// integrals along the way.
     watched: usize,
     tolerance: f64,
     /// Size below which an error is measured absolutely.
     scales: State,
     next_s: f64,
-    rates: State,
     error_before: f64,
     fresh: bool,
+    /// The last step: where it began, how long it was, and the rates of its stages.
+    before_s: f64,
+    before: State,
+    length_s: f64,
+    stages: [State; 7],
     /// Steps tried so far.
     pub tried: u32,
 }
@@ -131,8 +144,9 @@ pub struct Adaptive {
 impl Adaptive {
     /// Begins at time 0.
     ///
-    /// `count`: numbers in use; `watched`: how many of them, from the first on, set the step;
-    /// `tolerance`: error of a step, relative to the number or to its scale, whichever is larger.
+    /// `count`: numbers in use; `watched`: how many of them, from the first on, rates depend on and set
+    /// the step; `tolerance`: error of a step, relative to the number or to its scale, whichever is
+    /// larger.
     #[must_use]
     pub fn new(
         state: State,
@@ -148,108 +162,136 @@ impl Adaptive {
             tolerance,
             scales,
             next_s: 1e-3,
-            rates: [0.0; MOST],
             error_before: 1.0,
             fresh: true,
+            before_s: 0.0,
+            before: state,
+            length_s: 0.0,
+            stages: [[0.0; MOST]; 7],
             tried: 0,
         }
     }
 
-    /// One accepted step, no longer than allowed. Each trial that fails makes the next one shorter, and
-    /// a step of a billionth of a second is accepted as it is, so this always ends.
+    /// One accepted step, no longer than allowed, as [`Self::advance`] makes it.
     pub fn step(&mut self, rates: Rates, longest_s: f64) -> Step {
+        self.advance(rates, longest_s);
+        self.last()
+    }
+
+    /// Goes on by one accepted step, no longer than allowed. Each trial that fails makes the next one
+    /// shorter, and a step of a billionth of a second is accepted as it is, so this always ends.
+    ///
+    /// The rates are given zeros or those of an earlier call to write over.
+    pub fn advance(&mut self, rates: Rates, longest_s: f64) {
         if self.fresh {
-            rates(self.time_s, &self.state, &mut self.rates);
+            rates(self.time_s, &self.state, &mut self.stages[0]);
             self.fresh = false;
+        } else {
+            // The last stage of a step is the first one of the next.
+            self.stages[0] = self.stages[6];
         }
-        let mut stages = [[0.0; MOST]; 7];
-        stages[0] = self.rates;
+        (self.before_s, self.before) = (self.time_s, self.state);
         let mut length = self.next_s.min(longest_s);
+        let mut failed = false;
         loop {
             self.tried += 1;
-            let mut ahead = [0.0; MOST];
-            for (stage, (row, share)) in A.iter().zip(C).enumerate() {
-                let slope = sum(self.count, &stages[..=stage], row);
-                for at in 0..self.count {
-                    ahead[at] = self.state[at] + length * slope[at];
-                }
-                rates(self.time_s + share * length, &ahead, &mut stages[stage + 1]);
+            for stage in 0..6 {
+                // Nothing depends on an integral along the way; the last stage is the step itself.
+                let count = if stage == 5 { self.count } else { self.watched };
+                self.lean(stage, count, length);
+                rates(
+                    self.before_s + C[stage] * length,
+                    &self.state,
+                    &mut self.stages[stage + 1],
+                );
             }
-            let error = self.error(&stages, &ahead, length);
-            // Order five: the error grows with the fifth power of the step. The error before it damps
-            // the hunting where stability, not accuracy, sets the step.
-            let factor = if error > 0.0 {
-                0.9 * math::power(error, -0.17) * math::power(self.error_before, 0.04)
-            } else {
-                5.0
-            };
-            let factor = if factor.is_finite() {
-                factor.clamp(0.2, 5.0)
-            } else {
-                0.2
-            };
-            let tiny = length <= 1e-9;
-            if error <= 1.0 || tiny {
-                let step = self.dense(&stages, &ahead, length);
-                // A step that was cut short says nothing against a long one after it.
+            let error = self.error(length);
+            let factor = self.factor(error);
+            if error <= 1.0 || length <= 1e-9 {
+                // A step that was cut short says nothing against a long one after it, and one that
+                // failed before nothing for a longer one.
                 let cut = length < self.next_s && error <= 1.0;
-                let wanted = length * factor;
+                let wanted = length * if failed { factor.min(1.0) } else { factor };
                 self.next_s = if cut {
                     wanted.max(self.next_s)
                 } else {
                     wanted.max(1e-9)
                 };
                 self.error_before = error.max(1e-4);
-                self.time_s += length;
-                self.state = ahead;
-                self.rates = stages[6];
-                return step;
+                self.length_s = length;
+                self.time_s = self.before_s + length;
+                return;
             }
             length = (length * factor.min(0.9)).max(1e-9);
             self.next_s = length;
+            failed = true;
         }
     }
 
-    fn error(&self, stages: &[State; 7], ahead: &State, length: f64) -> f64 {
-        let errors = sum(self.watched, stages, &ERROR);
+    /// Puts the state where a stage of the step looks at the rates.
+    fn lean(&mut self, stage: usize, count: usize, length: f64) {
+        for at in 0..count.min(MOST) {
+            let slope = along(&A[stage], &self.stages, stage + 1, at);
+            self.state[at] = self.before[at] + length * slope;
+        }
+    }
+
+    /// How much longer the next step may be. Order five: the error grows with the fifth power of the
+    /// step. The error before it damps the hunting where stability, not accuracy, sets the step. The
+    /// powers, −1/8 and 1/16, are of square roots: they cost a tenth of any others.
+    fn factor(&self, error: f64) -> f64 {
+        if error <= 0.0 {
+            return 5.0;
+        }
+        let root = |value: f64| math::sqrt(math::sqrt(value));
+        let factor = 0.9 * root(root(self.error_before)) / math::sqrt(root(error));
+        if factor.is_finite() {
+            factor.clamp(0.2, 5.0)
+        } else {
+            0.2
+        }
+    }
+
+    fn error(&self, length: f64) -> f64 {
         let mut squares = 0.0;
-        for at in 0..self.watched {
-            let size = self.state[at].abs().max(ahead[at].abs());
-            let share = length * errors[at] / (self.tolerance * size.max(self.scales[at]));
+        for at in 0..self.watched.min(MOST) {
+            let error = along(&ERROR, &self.stages, 7, at);
+            let size = math::larger(self.before[at].abs(), self.state[at].abs());
+            let share = length * error / (self.tolerance * math::larger(size, self.scales[at]));
             squares += share * share;
         }
         math::sqrt(squares / self.watched.max(1) as f64)
     }
 
-    fn dense(&self, stages: &[State; 7], ahead: &State, length: f64) -> Step {
+    /// The last step, with the state anywhere inside it.
+    #[must_use]
+    pub fn last(&self) -> Step {
+        let length = self.length_s;
         let mut parts = [[0.0; MOST]; 5];
-        let last = sum(self.count, stages, &DENSE);
-        for at in 0..self.count {
-            let change = ahead[at] - self.state[at];
-            let bend = length * stages[0][at] - change;
-            parts[0][at] = self.state[at];
+        for at in 0..self.count.min(MOST) {
+            let change = self.state[at] - self.before[at];
+            let bend = length * self.stages[0][at] - change;
+            let last = along(&DENSE, &self.stages, 7, at);
+            parts[0][at] = self.before[at];
             parts[1][at] = change;
             parts[2][at] = bend;
-            parts[3][at] = change - length * stages[6][at] - bend;
-            parts[4][at] = length * last[at];
+            parts[3][at] = change - length * self.stages[6][at] - bend;
+            parts[4][at] = length * last;
         }
         Step {
-            time_s: self.time_s,
+            time_s: self.before_s,
             length_s: length,
             parts,
         }
     }
 }
 
-/// Stages, each times its factor, added up. One stage after the other: the inner loop stays plain.
-fn sum(count: usize, stages: &[State], factors: &[f64]) -> State {
-    let mut sum = [0.0; MOST];
-    for (stage, factor) in stages.iter().zip(factors) {
-        if *factor != 0.0 {
-            for at in 0..count {
-                sum[at] += factor * stage[at];
-            }
-        }
+/// A number's rates in the first stages, each times its factor, added up.
+#[inline(always)]
+fn along(factors: &[f64; 7], stages: &[State; 7], count: usize, at: usize) -> f64 {
+    let mut sum = 0.0;
+    for stage in 0..count.min(7) {
+        sum += factors[stage] * stages[stage][at];
     }
     sum
 }

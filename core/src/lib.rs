@@ -17,9 +17,12 @@
 //! # Ok::<(), axlewright_core::Problem>(())
 //! ```
 
+pub mod choice;
+pub mod cornering;
 mod decimal;
 mod error;
 pub mod format;
+pub mod idle_drag;
 pub mod input;
 pub mod integrate;
 pub mod launch;
@@ -29,13 +32,17 @@ pub mod load_transfer;
 pub mod math;
 pub mod motor;
 pub mod motor_split;
+pub mod packaging;
+pub mod planar;
 pub mod question;
+pub mod quick;
 pub mod road_load;
 mod root;
 mod scenario;
 pub mod schema;
 pub mod scrub;
 pub mod surface;
+pub mod talk;
 pub mod topic;
 pub mod traction;
 mod tree;

@@ -135,6 +135,22 @@ mod tests {
     }
 
     #[test]
+    fn a_trace_without_a_line_is_no_trace() {
+        let idle_drag = topic::find("idle_drag").unwrap();
+        let base = idle_drag.example().unwrap();
+        let read = |query| read_query(idle_drag, query, &base).unwrap().0;
+        let with = read("trace=t;m/s%0A0;0");
+        assert_ne!(with, base);
+        for blank in ["trace=", "trace=+", "trace=%0A+%0A"] {
+            assert_eq!(read(blank), base, "{blank}");
+            let mut taken = with.clone();
+            let text = &decoded(blank)["trace=".len()..];
+            taken.set("idle_drag.trace", text).unwrap();
+            assert_eq!(taken, base, "{blank}");
+        }
+    }
+
+    #[test]
     fn every_sign_survives_and_none_of_them_is_markup() {
         let text = "1,5 m/s² & <b>\"'=+%#?;\u{1F600}";
         let mut query = String::new();

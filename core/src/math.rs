@@ -16,6 +16,12 @@ pub fn cos(angle_rad: f64) -> f64 {
     libm::cos(angle_rad)
 }
 
+/// Sine and cosine of an angle \[rad\], sooner than one after the other.
+#[must_use]
+pub fn sin_cos(angle_rad: f64) -> (f64, f64) {
+    libm::sincos(angle_rad)
+}
+
 /// Tangent of an angle \[rad\].
 #[must_use]
 pub fn tan(angle_rad: f64) -> f64 {
@@ -29,15 +35,35 @@ pub fn atan(tangent: f64) -> f64 {
 }
 
 /// Square root; NaN for a negative argument.
+///
+/// The machine's own: the standard for floating-point numbers asks for the nearest number, so all agree,
+/// and a browser has an instruction for it.
 #[must_use]
+#[inline(always)]
 pub fn sqrt(value: f64) -> f64 {
-    libm::sqrt(value)
+    value.sqrt()
+}
+
+/// The larger of two numbers, of which the first may be no number: then it is the second.
+///
+/// A plain comparison: where code is built for a browser, [`f64::max`] is a call.
+#[must_use]
+#[inline(always)]
+pub fn larger(value: f64, least: f64) -> f64 {
+    if value > least { value } else { least }
+}
+
+/// The smaller of two numbers, as [`larger`].
+#[must_use]
+#[inline(always)]
+pub fn smaller(value: f64, most: f64) -> f64 {
+    if value < most { value } else { most }
 }
 
 /// Length of the hypotenuse, √(x² + y²).
 #[must_use]
 pub fn hypot(x: f64, y: f64) -> f64 {
-    libm::sqrt(x * x + y * y)
+    sqrt(x * x + y * y)
 }
 
 /// Exponential function.
@@ -52,10 +78,11 @@ pub fn power(base: f64, exponent: f64) -> f64 {
     libm::pow(base, exponent)
 }
 
-/// Largest whole number not above the value.
+/// Largest whole number not above the value. Exact, so every machine has the same.
 #[must_use]
+#[inline(always)]
 pub fn floor(value: f64) -> f64 {
-    libm::floor(value)
+    value.floor()
 }
 
 /// Nearest whole number, halves away from zero.

@@ -1,5 +1,9 @@
 //! The motor: what torque it has at a speed, and what it loses.
 
+mod losses;
+
+pub use losses::{Losses, LossesAt, Machine};
+
 use crate::error::Problem;
 use crate::scenario::Scenario;
 
@@ -103,68 +107,6 @@ pub fn tractive_force_n(torque_n_m: f64, ratio: f64, efficiency: f64, radius_m: 
 #[must_use]
 pub fn road_speed_m_s(speed_rad_s: f64, ratio: f64, radius_m: f64, slip: f64) -> f64 {
     speed_rad_s * radius_m / ratio * (1.0 - slip)
-}
-
-/// Kind of machine, as far as its losses differ.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Machine {
-    /// Permanent magnets: the flux is there whether torque is asked for or not.
-    PermanentMagnet,
-    /// Induction: without current there is no flux, and no loss in the iron.
-    Induction,
-}
-
-/// Loss coefficients of a motor.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Losses {
-    /// Kind of machine.
-    pub machine: Machine,
-    /// Copper, k_c \[W/(N·m)²\].
-    pub copper: f64,
-    /// Copper loss of the magnetising current of an induction machine at full flux \[W\].
-    pub magnetising_w: f64,
-    /// Hysteresis, k_h \[W·s/rad\] at full flux.
-    pub hysteresis: f64,
-    /// Eddy currents, k_e \[W·s²/rad²\] at full flux.
-    pub eddy: f64,
-    /// Bearings, k_b \[W·s/rad\].
-    pub bearing: f64,
-    /// Windage, k_w \[W·s³/rad³\].
-    pub windage: f64,
-}
-
-impl Losses {
-    /// Loss at a torque and a speed \[W\]:
-    /// k_c·T² + (k_h·ω + k_e·ω²)·B² + k_b·ω + k_w·ω³, and for an excited induction machine the copper of
-    /// its magnetising current, in proportion to B².
-    ///
-    /// `base_rad_s`: speed above which the field is weakened, B = ω_b/ω. The flux of a permanent-magnet
-    /// machine stays when it makes no torque; that of an induction machine goes.
-    ///
-    /// ```
-    /// use axlewright_core::motor::{Losses, Machine};
-    /// let magnets = Losses { machine: Machine::PermanentMagnet, copper: 0.05, magnetising_w: 200.0,
-    ///     hysteresis: 0.5, eddy: 5e-4, bearing: 0.1, windage: 1e-8 };
-    /// let induction = Losses { machine: Machine::Induction, ..magnets };
-    /// assert!(magnets.loss_w(0.0, 500.0, 600.0) > 5.0 * induction.loss_w(0.0, 500.0, 600.0));
-    /// ```
-    #[must_use]
-    pub fn loss_w(&self, torque_n_m: f64, speed_rad_s: f64, base_rad_s: f64) -> f64 {
-        let speed = speed_rad_s.abs();
-        let excited = self.machine == Machine::PermanentMagnet || torque_n_m != 0.0;
-        let flux = if excited {
-            (base_rad_s / speed).min(1.0)
-        } else {
-            0.0
-        };
-        let magnetising_w = match self.machine {
-            Machine::PermanentMagnet => 0.0,
-            Machine::Induction => self.magnetising_w,
-        };
-        let iron_w = (self.hysteresis + self.eddy * speed) * speed;
-        let drag_w = (self.bearing + self.windage * speed * speed) * speed;
-        self.copper * torque_n_m * torque_n_m + (iron_w + magnetising_w) * flux * flux + drag_w
-    }
 }
 
 /// Mass factor 1 + ΣI·i²/(m·r²): how much heavier the car seems to its motors because parts turn

@@ -7,6 +7,7 @@ use crate::input::{self, INPUTS, Input, Kind};
 use crate::layout::Layout;
 use crate::surface;
 use crate::tree::Tree;
+use crate::turn_in_place;
 use crate::typed;
 use crate::units;
 use crate::vehicle;
@@ -42,6 +43,7 @@ enum Value {
     Number(f64),
     Word(&'static str),
     Layouts(Vec<Layout>),
+    Text,
 }
 
 impl Scenario {
@@ -81,7 +83,7 @@ impl Scenario {
         self.set_tree(path, value)
     }
 
-    /// Sets a field from a text: `"1850 kg"`, `"esker"`, `"F1 R1 F2R2"`.
+    /// Sets a field from a text: `"1850 kg"`, `"esker"`, `"F1 R1 F2R2"`. A trace without a line is none.
     ///
     /// # Errors
     /// A [`Problem`] that names the field, the value and what is allowed; the scenario is then
@@ -89,7 +91,11 @@ impl Scenario {
     pub fn set(&mut self, path: &str, text: &str) -> Result<(), Problem> {
         let (at, input) = known(path)?;
         let value = read_text(input, text)?;
-        self.put(at, value, text.trim());
+        match (value, text.trim()) {
+            // A link could not tell an empty text from none.
+            (Value::Text, "") => self.unset(path),
+            (value, text) => self.put(at, value, text),
+        }
         Ok(())
     }
 
@@ -163,11 +169,29 @@ impl Scenario {
             .map_err(|problem| problem.told_as(text))
     }
 
+    /// Sets a quantity that is known to be in its range, in place and without a text to tell it by.
+    pub(crate) fn vary(&mut self, at: usize, number: f64) {
+        let value = Value::Number(number);
+        match self.given.binary_search_by_key(&at, |(other, _)| *other) {
+            Ok(found) => self.given[found].1.value = value,
+            Err(place) => {
+                let text = String::new();
+                self.given.insert(place, (at, Given { value, text }));
+            }
+        }
+    }
+
     fn put(&mut self, at: usize, value: Value, text: &str) {
-        let given = Given {
-            value,
-            text: text.into(),
+        // Words and layouts in their own spelling: a scenario that is written and read again is the same.
+        let text = match &value {
+            Value::Word(word) => (*word).into(),
+            Value::Layouts(layouts) => {
+                let names: Vec<&str> = layouts.iter().map(|layout| layout.name()).collect();
+                names.join(" ")
+            }
+            Value::Number(_) | Value::Text => text.into(),
         };
+        let given = Given { value, text };
         match self.given.binary_search_by_key(&at, |(other, _)| *other) {
             Ok(found) => self.given[found].1 = given,
             Err(place) => self.given.insert(place, (at, given)),
@@ -175,7 +199,10 @@ impl Scenario {
     }
 
     fn given(&self, path: &str) -> Option<&Given> {
-        let at = input::index(path)?;
+        self.given_at(input::index(path)?)
+    }
+
+    fn given_at(&self, at: usize) -> Option<&Given> {
         self.given
             .binary_search_by_key(&at, |(other, _)| *other)
             .ok()
@@ -208,18 +235,29 @@ impl Scenario {
     /// Value of a quantity, SI: given, or the demo vehicle's, or the surface's, or the default.
     #[must_use]
     pub fn number(&self, path: &str) -> Option<f64> {
-        if let Some(number) = self.given_number(path) {
+        let at = input::index(path)?;
+        if let Some(Given {
+            value: Value::Number(number),
+            ..
+        }) = self.given_at(at)
+        {
+            return Some(*number);
+        }
+        if let Some(number) = vehicle::chassis_not_given(self, path) {
             return Some(number);
         }
         if let Some(base) = self.word("vehicle.base")
-            && let Some(value) = vehicle::demo_value(base, path)
+            && let Some(value) = vehicle::demo_value_at(base, at)
         {
             return Some(value);
         }
         if let Some(value) = surface::friction_not_given(self, path) {
             return Some(value);
         }
-        match input::find(path)?.kind {
+        if path == "turn_in_place.wear_coefficient" {
+            return Some(turn_in_place::wear::calibrated().coefficient_m3_j);
+        }
+        match INPUTS[at].kind {
             Kind::Quantity { default, .. } => default,
             _ => None,
         }
@@ -236,14 +274,15 @@ impl Scenario {
     /// Word of a choice: given, or the default.
     #[must_use]
     pub fn word(&self, path: &str) -> Option<&'static str> {
+        let at = input::index(path)?;
         if let Some(Given {
             value: Value::Word(word),
             ..
-        }) = self.given(path)
+        }) = self.given_at(at)
         {
             return Some(word);
         }
-        match input::find(path)?.kind {
+        match INPUTS[at].kind {
             Kind::Choice { default, .. } => default,
             _ => None,
         }
@@ -382,7 +421,9 @@ fn read_text(input: &Input, text: &str) -> Result<Value, Problem> {
                     reason,
                     allowed: input.allowed(),
                 })?;
-            check_range_as(input, number, shown)?;
+            if !in_range(input, number) {
+                return Err(out_of_range(input, shown));
+            }
             Ok(Value::Number(number))
         }
         Kind::Choice { words, .. } => {
@@ -392,6 +433,18 @@ fn read_text(input: &Input, text: &str) -> Result<Value, Problem> {
                 .find(|word| word.to_ascii_lowercase() == wanted)
                 .map(|word| Value::Word(word))
                 .ok_or_else(|| unknown_word(input, shown, words))
+        }
+        Kind::Text { most, .. } if text.len() <= *most => Ok(Value::Text),
+        Kind::Text { most, .. } => {
+            let before = text.bytes().take(*most).filter(|b| *b == b'\n').count();
+            let line = text.lines().nth(before).unwrap_or_default();
+            Err(Problem::Line {
+                field: input.path,
+                line: before + 1,
+                value: line.chars().take(40).collect(),
+                why: "why.trace_long",
+                allowed: input.allowed(),
+            })
         }
         Kind::Layouts => {
             let mut layouts = Vec::new();
@@ -425,25 +478,30 @@ fn unknown_word(input: &Input, value: String, words: &[&'static str]) -> Problem
 /// [`Problem::OutOfRange`]; a number that is not finite is out of every range.
 pub(crate) fn check_range(path: &str, value: f64) -> Result<(), Problem> {
     let (_, input) = known(path)?;
+    if in_range(input, value) {
+        return Ok(());
+    }
     let unit = match input.kind {
         Kind::Quantity { dimension, .. } => dimension.si_unit(),
         _ => "",
     };
     let shown = format!("{} {unit}", format::plain(value));
-    check_range_as(input, value, shown.trim().into())
+    Err(out_of_range(input, shown.trim().into()))
 }
 
-fn check_range_as(input: &Input, value: f64, shown: String) -> Result<(), Problem> {
-    if let Kind::Quantity { accepted, .. } = input.kind
-        && !(accepted.0 <= value && value <= accepted.1)
-    {
-        return Err(Problem::OutOfRange {
-            field: input.path.into(),
-            value: shown,
-            allowed: input.allowed(),
-        });
+fn in_range(input: &Input, value: f64) -> bool {
+    match input.kind {
+        Kind::Quantity { accepted, .. } => accepted.0 <= value && value <= accepted.1,
+        _ => true,
     }
-    Ok(())
+}
+
+fn out_of_range(input: &Input, shown: String) -> Problem {
+    Problem::OutOfRange {
+        field: input.path.into(),
+        value: shown,
+        allowed: input.allowed(),
+    }
 }
 
 #[cfg(test)]

@@ -3,6 +3,7 @@
 use crate::format;
 use crate::input::{INPUTS, Input, Kind};
 use crate::layout::Layout;
+use crate::surface;
 use crate::topic::{OutputKind, Topic};
 use crate::tree::Tree;
 use crate::words::{self, Lang};
@@ -109,6 +110,7 @@ fn field(input: &Input) -> Tree {
                 field.set("default", Tree::text(*word));
             }
         }
+        Kind::Text { .. } => field.set("type", Tree::text("string")),
         Kind::Layouts => {
             let mut item = Tree::map();
             item.set("enum", texts(Layout::NAMES));
@@ -137,8 +139,9 @@ fn answer(topic: &Topic) -> Tree {
             }
             OutputKind::Word => field.set("type", Tree::text("string")),
             OutputKind::Flag => field.set("type", Tree::text("boolean")),
+            OutputKind::Sentence | OutputKind::Layout => field.set("type", Tree::text("string")),
         }
-        put(&mut root, output.name, field);
+        put(&mut root, "", output.name, field);
     }
     root.set_path("properties.scenario.$ref", Tree::text(SCENARIO_PLACE));
     root.set_path("properties.working.type", Tree::text("array"));
@@ -146,11 +149,16 @@ fn answer(topic: &Topic) -> Tree {
     root
 }
 
-/// Puts a field at its path in an object; `*` stands for the name of any layout.
-fn put(object: &mut Tree, path: &str, field: Tree) {
+/// Puts a field at its path in an object; `*` stands for the name of any layout, under `surfaces` for
+/// that of any surface.
+fn put(object: &mut Tree, under: &str, path: &str, field: Tree) {
     let (head, rest) = path.split_once('.').unwrap_or((path, ""));
     let place = if head == "*" {
-        object.set_path("propertyNames.enum", texts(Layout::NAMES));
+        let names = match under {
+            "surfaces" => surface::NAMES,
+            _ => Layout::NAMES,
+        };
+        object.set_path("propertyNames.enum", texts(names));
         "additionalProperties".into()
     } else {
         format!("properties.{head}")
@@ -163,7 +171,7 @@ fn put(object: &mut Tree, path: &str, field: Tree) {
         .try_fold(&*object, |part, name| part.get(name))
         .filter(|part| matches!(part, Tree::Map(_)));
     let mut inner = known.cloned().unwrap_or_else(closed_object);
-    put(&mut inner, rest, field);
+    put(&mut inner, head, rest, field);
     object.set_path(&place, inner);
 }
 
@@ -245,6 +253,7 @@ pub fn starter(topic: &Topic) -> String {
                     default.or(words.first().copied()).unwrap_or_default()
                 )
             }
+            (None, Kind::Text { .. }) => "\"\"".into(),
             (None, Kind::Layouts) => "[\"F1\", \"R1\"]".into(),
         };
         let mark = if example.is_some() { "" } else { "# " };

@@ -104,3 +104,26 @@ pub fn tracked_turning_forces_n(
 pub fn lateral_scrub_moment_n_m(friction: f64, front: (f64, f64), rear: (f64, f64)) -> f64 {
     friction * (front.0 * front.1.abs() + rear.0 * rear.1.abs())
 }
+
+/// Moment that resists the turning of a patch which slides far more than it turns \[N·m\].
+///
+/// The patch is a rectangle with uniform pressure; per radian of turning it slides by a along its length
+/// l and by b across it, s = √(a² + b²) in all. To the first order in its size over s friction leaves
+/// M = μ·N/(12·s)·((l·a/s)² + (w·b/s)²). `patch_m`: l and w; `slide_m`: a and b. Derived.
+///
+/// ```
+/// use axlewright_core::scrub::{gough_moment_n_m, sliding_patch_moment_n_m};
+/// let sliding = sliding_patch_moment_n_m(0.7, 4000.0, (0.08, 0.23), (2.6, 1.4));
+/// assert!(sliding < 0.1 * gough_moment_n_m(0.7, 4000.0, 220e3));
+/// ```
+#[must_use]
+pub fn sliding_patch_moment_n_m(
+    friction: f64,
+    load_n: f64,
+    patch_m: (f64, f64),
+    slide_m: (f64, f64),
+) -> f64 {
+    let slide = math::hypot(slide_m.0, slide_m.1);
+    let (along, across) = (patch_m.0 * slide_m.0 / slide, patch_m.1 * slide_m.1 / slide);
+    friction * load_n / (12.0 * slide) * (along * along + across * across)
+}

@@ -5,6 +5,7 @@
 //! not looked up. Where the table prints a range its middle is used, and the range is kept.
 
 use crate::error::Problem;
+use crate::math;
 use crate::scenario::Scenario;
 
 /// How a published value came to us.
@@ -112,6 +113,9 @@ impl Friction {
     }
 }
 
+/// Least that a load leaves of a tyre's friction \[1\].
+pub const LEAST_FACTOR: f64 = 0.1;
+
 /// What a tyre's friction is worth at a load, over that at its reference load \[1\]:
 /// 1 − k·(N − N_0)/N_0, but never less than a tenth. So far from the reference load the straight line
 /// is no longer what was measured.
@@ -124,7 +128,10 @@ impl Friction {
 /// ```
 #[must_use]
 pub fn load_factor(sensitivity: f64, load_n: f64, reference_n: f64) -> f64 {
-    (1.0 - sensitivity * (load_n - reference_n) / reference_n).max(0.1)
+    math::larger(
+        1.0 - sensitivity * (load_n - reference_n) / reference_n,
+        LEAST_FACTOR,
+    )
 }
 
 /// Sliding coefficient of friction of a scenario \[1\].
@@ -133,6 +140,21 @@ pub fn load_factor(sensitivity: f64, load_n: f64, reference_n: f64) -> f64 {
 /// [`Problem::Missing`] when nothing gives it.
 pub fn sliding(scenario: &Scenario) -> Result<f64, Problem> {
     scenario.require("surface.friction_sliding")
+}
+
+/// Sliding over peak friction: what the scenario says of the ground, or the ratio of dry asphalt in the
+/// adhesion table where only the vehicle's own tyres are known.
+pub(crate) fn sliding_over_peak(scenario: &Scenario, friction: f64) -> f64 {
+    let said = scenario
+        .given_number("surface.friction_sliding")
+        .or_else(|| {
+            let named = scenario.word("surface.kind").and_then(find);
+            named.map(Surface::friction_sliding)
+        });
+    match said {
+        Some(sliding) => sliding / friction,
+        None => find("asphalt_dry").map_or(1.0, |row| row.friction_sliding() / row.friction_peak()),
+    }
 }
 
 /// The friction that a scenario has where it does not give it: the named surface's, or what the

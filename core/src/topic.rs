@@ -1,13 +1,18 @@
 //! The topics: each one thing worth explaining, under one name in every room of the house.
 
 use crate::error::Problem;
+use crate::format;
 use crate::input::{self, INPUTS, Input};
+use crate::layout::Layout;
 use crate::scenario::Scenario;
 use crate::tree::Tree;
-use crate::units::Dimension;
-use crate::words::Lang;
+use crate::units::{Dimension, System};
+use crate::words::{self, Lang};
 use crate::working::{self, Step};
-use crate::{launch, load_transfer, motor_split, traction, turn_in_place};
+use crate::{
+    choice, cornering, idle_drag, launch, load_transfer, motor_split, packaging, traction,
+    turn_in_place,
+};
 
 /// A topic: its names, what it reads, what it answers, and how.
 #[derive(Debug)]
@@ -23,10 +28,15 @@ pub struct Topic {
     /// Everything that it answers.
     pub outputs: &'static [Output],
     /// Computes the numbers.
-    pub(crate) solve: fn(&Scenario) -> Result<Vec<Reading>, Problem>,
+    pub(crate) solve: Solve,
+    /// Computes the numbers that take no run, where the others take one.
+    pub(crate) solve_without_run: Option<Solve>,
     /// Writes the working.
     pub(crate) working: fn(&Scenario) -> Result<Vec<Step>, Problem>,
 }
+
+/// Computes the numbers of a scenario.
+pub(crate) type Solve = fn(&Scenario) -> Result<Vec<Reading>, Problem>;
 
 /// One thing that a topic answers.
 #[derive(Debug)]
@@ -52,6 +62,10 @@ pub enum OutputKind {
     Word,
     /// Yes or no.
     Flag,
+    /// A sentence of the catalogue with numbers put in.
+    Sentence,
+    /// A layout's name.
+    Layout,
 }
 
 /// One value of an answer.
@@ -76,6 +90,50 @@ pub enum ReadingValue {
     Word(&'static str),
     /// Yes or no.
     Flag(bool),
+    /// A sentence with what is put into it.
+    Sentence(Sentence),
+    /// A layout.
+    Layout(Layout),
+}
+
+/// A sentence of the catalogue and what is put into it, said in any language and system of units.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sentence {
+    /// Key of the catalogue.
+    pub key: &'static str,
+    /// What stands in the place of `{0}`, `{1}`, …
+    pub parts: Vec<Part>,
+}
+
+/// What is put into a sentence.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Part {
+    /// A name that is the same in every language.
+    Name(&'static str),
+    /// A text of the catalogue, by its key.
+    Key(&'static str),
+    /// A quantity, SI, and the significant digits that it deserves.
+    Number(f64, Dimension, u8),
+}
+
+impl Sentence {
+    /// The sentence in a language and a system of units.
+    #[must_use]
+    pub fn text(&self, lang: Lang, system: System) -> String {
+        let said: Vec<String> = self
+            .parts
+            .iter()
+            .map(|part| match part {
+                Part::Name(name) => (*name).into(),
+                Part::Key(key) => words::get(lang, key).into(),
+                Part::Number(value, dimension, digits) => {
+                    format::quantity(*value, *dimension, system, *digits, lang)
+                }
+            })
+            .collect();
+        let parts: Vec<&str> = said.iter().map(String::as_str).collect();
+        words::fill(lang, self.key, &parts)
+    }
 }
 
 /// The answer of a topic with its working, in the one shape that elements, pages and files print.
@@ -97,7 +155,11 @@ pub const TOPICS: &[&Topic] = &[
     &traction::TOPIC,
     &motor_split::TOPIC,
     &launch::TOPIC,
+    &cornering::TOPIC,
     &turn_in_place::TOPIC,
+    &idle_drag::TOPIC,
+    &packaging::TOPIC,
+    &choice::TOPIC,
 ];
 
 /// The topic of a name; hyphens and underscores are the same.
@@ -194,6 +256,15 @@ impl Topic {
         (self.solve)(scenario).map_err(|problem| problem.told_as_given(scenario))
     }
 
+    /// As [`Topic::solve`], without the numbers that take a run, for who asks many times for others.
+    ///
+    /// # Errors
+    /// As [`Topic::report`].
+    pub(crate) fn solve_without_run(&self, scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
+        let solve = self.solve_without_run.unwrap_or(self.solve);
+        solve(scenario).map_err(|problem| problem.told_as_given(scenario))
+    }
+
     /// The inputs that the topic reads.
     pub fn inputs(&self) -> impl Iterator<Item = &'static Input> {
         self.inputs
@@ -211,8 +282,13 @@ impl Topic {
     #[must_use]
     pub fn output_key(&self, output: usize) -> String {
         let name = self.outputs.get(output).map_or("", |o| o.name);
-        let last = name.rsplit('.').next().unwrap_or(name);
-        format!("output.{}.{last}", self.name)
+        // What every layout has is named by its last part; anything else by all of it.
+        let part = if name.contains('*') {
+            name.rsplit('.').next().unwrap_or(name)
+        } else {
+            name
+        };
+        format!("output.{}.{part}", self.name)
     }
 }
 
@@ -239,6 +315,19 @@ impl Report {
         working::derivation(&self.steps, path)
     }
 
+    /// The steps that lead to the numbers of some paths, each once and in the order of the working.
+    #[must_use]
+    pub fn derivations(&self, paths: &[String]) -> Vec<&Step> {
+        let wanted: Vec<&Step> = paths
+            .iter()
+            .flat_map(|path| self.derivation(path))
+            .collect();
+        let steps = self.steps.iter();
+        steps
+            .filter(|step| wanted.iter().any(|other| core::ptr::eq(*other, *step)))
+            .collect()
+    }
+
     /// The answer as plain nested data: values by path, SI, beside `topic`, `scenario` and `working`.
     #[must_use]
     pub fn to_tree(&self) -> Tree {
@@ -257,6 +346,10 @@ impl Report {
                 ReadingValue::Number(number) => Tree::Number(*number),
                 ReadingValue::Word(word) => Tree::text(*word),
                 ReadingValue::Flag(flag) => Tree::Bool(*flag),
+                ReadingValue::Sentence(sentence) => {
+                    Tree::text(sentence.text(Lang::English, System::Si))
+                }
+                ReadingValue::Layout(layout) => Tree::text(layout.name()),
             };
             tree.set_path(&reading.path, value);
         }
@@ -356,6 +449,13 @@ impl Readings {
         }
     }
 
+    /// Adds a value by the position of its output.
+    pub(crate) fn put(&mut self, output: usize, layout: &'static str, value: ReadingValue) {
+        if let Some(known) = self.outputs.get(output) {
+            self.add(known.name, layout, value);
+        }
+    }
+
     pub(crate) fn into_list(self) -> Vec<Reading> {
         self.list
     }
@@ -392,7 +492,6 @@ pub(crate) const fn plain(name: &'static str, kind: OutputKind) -> Output {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::words;
 
     #[test]
     fn every_topic_is_whole() {

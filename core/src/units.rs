@@ -50,6 +50,32 @@ pub enum Dimension {
     Inertia,
     /// Rotational speed \[rad/s\].
     Rotation,
+    /// Volume \[m³\].
+    Volume,
+    /// Power per volume \[W/m³\].
+    PowerDensity,
+    /// Distance travelled \[m\], read in kilometres or miles.
+    Distance,
+    /// Energy of a battery \[J\], read in kilowatt-hours.
+    StoredEnergy,
+    /// Energy for a distance \[J/m\].
+    EnergyPerDistance,
+    /// Yaw rate \[rad/s\], read in degrees.
+    YawRate,
+    /// Pressure \[Pa\].
+    Pressure,
+    /// Worn mass \[kg\], read in milligrams.
+    WornMass,
+    /// Volume that a friction energy wears off \[m³/J\].
+    WearPerEnergy,
+    /// Lateral force of a tyre for each slip angle \[N/rad\].
+    CorneringStiffness,
+    /// Steer angle for each lateral acceleration \[rad·s²/m\].
+    SteerGradient,
+    /// Lateral acceleration for each steer angle \[m/(s²·rad)\].
+    AccelerationGain,
+    /// Yaw rate for each steer angle \[s⁻¹\].
+    YawGain,
 }
 
 /// A unit that may be typed.
@@ -70,11 +96,23 @@ const fn unit(text: &'static str, dimension: Dimension, factor: f64) -> Unit {
 
 const POUND_KG: f64 = 0.453_592_37;
 const FOOT_M: f64 = 0.3048;
+const LITRE_M3: f64 = 0.001;
 const POUND_FORCE_N: f64 = 4.448_221_615_260_5;
 const DEGREE_RAD: f64 = core::f64::consts::PI / 180.0;
 
 /// Every unit that is understood. The first of each dimension is the SI unit.
 const UNITS: &[Unit] = &[
+    // Before the more usual meanings of "m" and "kWh", which an error sentence should name.
+    unit("J", Dimension::StoredEnergy, 1.0),
+    unit("kWh", Dimension::StoredEnergy, 3.6e6),
+    unit("MJ", Dimension::StoredEnergy, 1.0e6),
+    unit("J/m", Dimension::EnergyPerDistance, 1.0),
+    unit("Wh/km", Dimension::EnergyPerDistance, 3.6),
+    unit(
+        "Wh/mi",
+        Dimension::EnergyPerDistance,
+        3600.0 / (5280.0 * FOOT_M),
+    ),
     unit("", Dimension::Ratio, 1.0),
     unit("%", Dimension::Ratio, 0.01),
     unit("kg", Dimension::Mass, 1.0),
@@ -86,6 +124,9 @@ const UNITS: &[Unit] = &[
     unit("mm", Dimension::Length, 0.001),
     unit("in", Dimension::Length, 0.0254),
     unit("ft", Dimension::Length, FOOT_M),
+    unit("m", Dimension::Distance, 1.0),
+    unit("km", Dimension::Distance, 1000.0),
+    unit("mi", Dimension::Distance, 5280.0 * FOOT_M),
     unit("m²", Dimension::Area, 1.0),
     unit("ft²", Dimension::Area, FOOT_M * FOOT_M),
     unit("m/s", Dimension::Speed, 1.0),
@@ -130,6 +171,43 @@ const UNITS: &[Unit] = &[
     unit("lb·ft²", Dimension::Inertia, POUND_KG * FOOT_M * FOOT_M),
     unit("rad/s", Dimension::Rotation, 1.0),
     unit("rpm", Dimension::Rotation, core::f64::consts::PI / 30.0),
+    unit("m³", Dimension::Volume, 1.0),
+    unit("L", Dimension::Volume, LITRE_M3),
+    unit("ft³", Dimension::Volume, FOOT_M * FOOT_M * FOOT_M),
+    unit("W/m³", Dimension::PowerDensity, 1.0),
+    unit("kW/L", Dimension::PowerDensity, 1000.0 / LITRE_M3),
+    unit("rad/s", Dimension::YawRate, 1.0),
+    unit("°/s", Dimension::YawRate, DEGREE_RAD),
+    unit("deg/s", Dimension::YawRate, DEGREE_RAD),
+    unit("Pa", Dimension::Pressure, 1.0),
+    unit("kPa", Dimension::Pressure, 1000.0),
+    unit("bar", Dimension::Pressure, 1.0e5),
+    unit(
+        "psi",
+        Dimension::Pressure,
+        POUND_FORCE_N / (FOOT_M / 12.0 * FOOT_M / 12.0),
+    ),
+    unit("kg", Dimension::WornMass, 1.0),
+    unit("mg", Dimension::WornMass, 1.0e-6),
+    unit("m³/J", Dimension::WearPerEnergy, 1.0),
+    unit("mm³/J", Dimension::WearPerEnergy, 1.0e-9),
+    unit("N/rad", Dimension::CorneringStiffness, 1.0),
+    unit("kN/rad", Dimension::CorneringStiffness, 1000.0),
+    unit("N/°", Dimension::CorneringStiffness, 1.0 / DEGREE_RAD),
+    unit(
+        "lbf/°",
+        Dimension::CorneringStiffness,
+        POUND_FORCE_N / DEGREE_RAD,
+    ),
+    unit("rad·s²/m", Dimension::SteerGradient, 1.0),
+    unit("°/g", Dimension::SteerGradient, DEGREE_RAD / GRAVITY_M_S2),
+    unit("m/(s²·rad)", Dimension::AccelerationGain, 1.0),
+    unit(
+        "g/°",
+        Dimension::AccelerationGain,
+        GRAVITY_M_S2 / DEGREE_RAD,
+    ),
+    unit("s⁻¹", Dimension::YawGain, 1.0),
 ];
 
 /// Why a text is not a quantity of the wanted dimension.
@@ -190,6 +268,22 @@ impl Dimension {
             (Self::Power, System::Si) => "kW",
             (Self::Energy, _) => "kJ",
             (Self::Rotation, _) => "rpm",
+            (Self::Volume, _) => "L",
+            (Self::PowerDensity, _) => "kW/L",
+            (Self::StoredEnergy, _) => "kWh",
+            (Self::Distance, System::Si) => "km",
+            (Self::Distance, System::Us) => "mi",
+            (Self::EnergyPerDistance, System::Si) => "Wh/km",
+            (Self::EnergyPerDistance, System::Us) => "Wh/mi",
+            (Self::YawRate, _) => "°/s",
+            (Self::Pressure, System::Si) => "kPa",
+            (Self::Pressure, System::Us) => "psi",
+            (Self::WornMass, _) => "mg",
+            (Self::WearPerEnergy, _) => "mm³/J",
+            (Self::CorneringStiffness, System::Si) => "kN/rad",
+            (Self::CorneringStiffness, System::Us) => "lbf/°",
+            (Self::SteerGradient, _) => "°/g",
+            (Self::AccelerationGain, _) => "g/°",
             (Self::Mass, System::Us) => "lb",
             (Self::Length, System::Us) => "in",
             (Self::Area, System::Us) => "ft²",
@@ -222,6 +316,19 @@ impl Dimension {
             Self::Time => "dimension.time",
             Self::Inertia => "dimension.inertia",
             Self::Rotation => "dimension.rotation",
+            Self::Volume => "dimension.volume",
+            Self::PowerDensity => "dimension.power_density",
+            Self::Distance => "dimension.distance",
+            Self::StoredEnergy => "dimension.stored_energy",
+            Self::EnergyPerDistance => "dimension.energy_per_distance",
+            Self::YawRate => "dimension.yaw_rate",
+            Self::Pressure => "dimension.pressure",
+            Self::WornMass => "dimension.worn_mass",
+            Self::WearPerEnergy => "dimension.wear_per_energy",
+            Self::CorneringStiffness => "dimension.cornering_stiffness",
+            Self::SteerGradient => "dimension.steer_gradient",
+            Self::AccelerationGain => "dimension.acceleration_gain",
+            Self::YawGain => "dimension.yaw_gain",
         }
     }
 }
@@ -240,6 +347,13 @@ const SPELLINGS: &[(&str, &str)] = &[
     ("m/s2", "m/s²"),
     ("ft/s2", "ft/s²"),
     ("kg/m3", "kg/m³"),
+    ("m3", "m³"),
+    ("ft3", "ft³"),
+    ("W/m3", "W/m³"),
+    ("l", "L"),
+    ("kW/l", "kW/L"),
+    ("mm3/J", "mm³/J"),
+    ("m3/J", "m³/J"),
     ("kgm2", "kg·m²"),
     ("kgm²", "kg·m²"),
     ("kg·m2", "kg·m²"),
@@ -250,6 +364,12 @@ const SPELLINGS: &[(&str, &str)] = &[
     ("inch", "in"),
     ("\"", "in"),
     ("lbs", "lb"),
+    ("N/deg", "N/°"),
+    ("lb/deg", "lbf/°"),
+    ("lbf/deg", "lbf/°"),
+    ("lb/°", "lbf/°"),
+    ("deg/g", "°/g"),
+    ("g/deg", "g/°"),
 ];
 
 /// A unit as typed, brought to the one form of the table.
@@ -308,7 +428,7 @@ pub fn parse(text: &str, dimension: Dimension) -> Result<f64, UnitError> {
                 Err(UnitError::NotANumber)
             };
         }
-        measures = Some(candidate.dimension);
+        measures = measures.or(Some(candidate.dimension));
     }
     Err(match measures {
         Some(measures) => UnitError::WrongDimension {

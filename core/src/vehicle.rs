@@ -3,9 +3,11 @@
 //! All demo vehicles are invented and stand for no real car.
 
 use crate::error::{Allowed, Problem};
+use crate::input::{self, INPUTS};
 use crate::scenario::Scenario;
 use crate::units::Dimension;
 use crate::{GRAVITY_M_S2, math};
+use core::f64::consts::PI;
 
 /// Names of the demo vehicles: a small city car, a family saloon, a heavy utility, a low sports car.
 pub const DEMO_NAMES: &[&str] = &["kame", "esker", "moraine", "corrie"];
@@ -22,6 +24,9 @@ const DEMO_VALUES: &[(&str, [f64; 4])] = &[
     ("vehicle.wheel_radius", [0.300, 0.335, 0.395, 0.345]),
     ("vehicle.tyre_width_front", [0.185, 0.235, 0.265, 0.245]),
     ("vehicle.tyre_width_rear", [0.185, 0.235, 0.265, 0.305]),
+    ("vehicle.tyre_pressure", [230e3, 250e3, 280e3, 250e3]),
+    // 38°, 36°, 34°, 32°.
+    ("vehicle.max_steer_angle", [19.0 * PI / 90.0, 18.0 * PI / 90.0, 17.0 * PI / 90.0, 16.0 * PI / 90.0]),
     ("vehicle.drag_area", [0.62, 0.56, 0.98, 0.52]),
     ("vehicle.rolling_resistance", [0.010, 0.009, 0.012, 0.010]),
     ("vehicle.ride_frequency_front", [1.3, 1.2, 1.3, 1.7]),
@@ -31,27 +36,57 @@ const DEMO_VALUES: &[(&str, [f64; 4])] = &[
     ("vehicle.motor_torque", [180.0, 330.0, 300.0, 420.0]),
     ("vehicle.motor_power", [85e3, 180e3, 150e3, 260e3]),
     ("vehicle.motor_ratio", [9.6, 9.2, 12.5, 9.0]),
+    ("vehicle.battery_energy", [42.0 * 3.6e6, 78.0 * 3.6e6, 120.0 * 3.6e6, 88.0 * 3.6e6]),
     ("vehicle.rotor_inertia", [0.03, 0.05, 0.05, 0.06]),
     ("vehicle.wheel_inertia", [0.8, 1.1, 1.9, 1.3]),
     ("vehicle.tyre_peak_slip", [0.10, 0.10, 0.11, 0.09]),
     ("vehicle.tyre_relaxation_length", [0.25, 0.30, 0.35, 0.30]),
+    ("vehicle.cornering_stiffness_front", [42e3, 66e3, 92e3, 98e3]),
+    ("vehicle.cornering_stiffness_rear", [44e3, 84e3, 104e3, 122e3]),
+    ("vehicle.drive_efficiency", [0.90, 0.91, 0.89, 0.91]),
 ];
 
 /// The value that a demo vehicle gives for a path, SI.
 #[must_use]
 pub fn demo_value(base: &str, path: &str) -> Option<f64> {
-    let column = DEMO_NAMES.iter().position(|name| *name == base)?;
-    DEMO_VALUES
-        .iter()
-        .find(|(name, _)| *name == path)
-        .map(|(_, values)| values[column])
+    demo_value_at(base, input::index(path)?)
 }
 
-/// Body outline of a demo vehicle: a word of [`input::BODIES`](crate::input::BODIES).
+/// Row of [`DEMO_VALUES`] for each input; past its end where the demo vehicles do not give it.
+static DEMO_ROWS: [u8; INPUTS.len()] = {
+    let mut rows = [u8::MAX; INPUTS.len()];
+    let mut row = 0;
+    while row < DEMO_VALUES.len() {
+        let mut at = 0;
+        while !same(DEMO_VALUES[row].0.as_bytes(), INPUTS[at].path.as_bytes()) {
+            at += 1;
+        }
+        rows[at] = row as u8;
+        row += 1;
+    }
+    rows
+};
+
+const fn same(one: &[u8], other: &[u8]) -> bool {
+    let mut at = 0;
+    while at < one.len() && at < other.len() && one[at] == other[at] {
+        at += 1;
+    }
+    at == one.len() && at == other.len()
+}
+
+/// As [`demo_value`], of the input at an index.
+pub(crate) fn demo_value_at(base: &str, input: usize) -> Option<f64> {
+    let column = DEMO_NAMES.iter().position(|name| *name == base)?;
+    let row = usize::from(*DEMO_ROWS.get(input)?);
+    DEMO_VALUES.get(row).map(|(_, values)| values[column])
+}
+
+/// Body outline of a demo vehicle: a word of [`input::BODIES`].
 #[must_use]
 pub fn demo_body(base: &str) -> Option<&'static str> {
     let column = DEMO_NAMES.iter().position(|name| *name == base)?;
-    crate::input::BODIES.get(column).copied()
+    input::BODIES.get(column).copied()
 }
 
 /// What the side view needs: mass, wheelbase, and where the centre of gravity (CG) is.
@@ -177,6 +212,21 @@ impl Chassis {
     }
 }
 
+/// Mass and place of the CG where a scenario gives instead what each axle carries, as a scale shows it:
+/// m = m_f + m_r, a = L·m_r/m.
+pub(crate) fn chassis_not_given(scenario: &Scenario, path: &str) -> Option<f64> {
+    if path != "vehicle.mass" && path != "vehicle.cg_to_front_axle" {
+        return None;
+    }
+    let front_kg = scenario.given_number("vehicle.axle_load_front")?;
+    let rear_kg = scenario.given_number("vehicle.axle_load_rear")?;
+    if path == "vehicle.mass" {
+        return Some(front_kg + rear_kg);
+    }
+    let wheelbase_m = scenario.number("vehicle.wheelbase")?;
+    Some(cg_from_wheel_loads(wheelbase_m, front_kg, rear_kg).0)
+}
+
 /// Distances of the CG from the axles (a, b) \[m\], from the static loads of one wheel on each axle.
 ///
 /// a = L·F_r/(F_f + F_r), b = L·F_f/(F_f + F_r).
@@ -283,7 +333,6 @@ impl Slope {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::input;
 
     #[test]
     fn demo_vehicles_lie_in_the_accepted_ranges() {

@@ -1,11 +1,15 @@
 //! Builds the web elements: Rust to wasm, the glue, the two scripts, and what each of them weighs.
 
+mod empty;
 mod error;
 mod fingerprint;
+mod join;
 mod report;
 mod script;
 mod sections;
+mod split;
 mod strip;
+mod talk;
 mod wasm;
 
 pub use error::BuildError;
@@ -13,8 +17,10 @@ pub use report::{ElementsReport, FileSize};
 
 use crate::toolchain;
 use axlewright_core::words::{self, Lang};
-use fingerprint::{fingerprint, short_hash};
-use script::Parts;
+use fingerprint::fingerprint;
+pub(crate) use fingerprint::short_hash;
+use script::Script;
+use std::collections::BTreeMap;
 use std::fs::File;
 use std::path::{Path, PathBuf};
 
@@ -25,11 +31,19 @@ pub const WASM: &str = "axlewright_bg.wasm";
 /// The classic script with the wasm inside.
 pub const CLASSIC: &str = "axlewright.classic.js";
 
+/// The module of talks.
+pub const TALK: &str = "axlewright-talk.js";
+/// The classic script of talks, which comes after that of the elements.
+pub const TALK_CLASSIC: &str = "axlewright-talk.classic.js";
+
+/// The folder of the parts of the wasm that are fetched when something needs them.
+pub const PARTS: &str = "parts";
+
 /// The folder of the languages that are not inside the wasm.
 pub const WORDS: &str = "words";
 
 /// Raised when this program makes other files from the same inputs.
-const RECIPE: &str = "4";
+const RECIPE: &str = "7";
 
 /// What to build, and from what.
 #[derive(Debug, Clone)]
@@ -108,6 +122,7 @@ pub fn build_elements(
         say("wasm-opt was not found: the elements work, and are larger than they need be");
     }
     create_folder(&out.join(WORDS))?;
+    create_folder(&out.join(PARTS))?;
     for file in &report.files {
         let to = out.join(&file.name);
         std::fs::copy(kept.join(&file.name), &to)
@@ -157,28 +172,38 @@ fn build_into(
     report::forget(kept);
     say("building the elements for the browser");
     wasm::compile(options)?;
-    let (glue, wasm) = wasm::write_glue(&wasm::compiled_wasm(options))?;
-    let path = kept.join(WASM);
-    write(&path, &wasm)?;
-    let optimised = match &options.wasm_opt {
-        Some(program) => wasm::optimise(program, &path, say)?,
-        None => false,
-    };
-    let wasm = sections::without_tool_sections(&read(&path)?)
-        .ok_or_else(|| BuildError::NotWasm(path.clone()))?;
-    write(&path, &wasm)?;
-    let parts = Parts {
+    let main = kept.join(WASM);
+    let pieces = split::split(&wasm::compiled_wasm(options), &main)?;
+    let (glue, wasm) = wasm::write_glue(&main)?;
+    let mut files = vec![(WASM.to_owned(), wasm)];
+    let mut parts: BTreeMap<String, Vec<String>> = BTreeMap::new();
+    create_folder(&kept.join(PARTS))?;
+    for piece in pieces {
+        let name = format!("{PARTS}/{}.wasm", piece.name);
+        for part in piece.parts {
+            parts.entry(part).or_default().push(name.clone());
+        }
+        files.push((name, piece.wasm));
+    }
+    let optimised = make_smaller(kept, &mut files, options, say)?;
+    let script = Script {
         folder: &options.scripts,
         glue: &glue,
         table: &options.table,
         words: &options.words,
         version: &options.version,
-        wasm_hash: &short_hash(&wasm),
+        wasm: &files,
+        parts: &parts,
     };
-    write(&kept.join(MODULE), parts.module()?.as_bytes())?;
-    write(&kept.join(CLASSIC), parts.classic(&wasm)?.as_bytes())?;
+    write(&kept.join(MODULE), script.module()?.as_bytes())?;
+    write(&kept.join(CLASSIC), script.classic()?.as_bytes())?;
+    let talk = talk::talk_scripts(&options.scripts, &options.version)?;
+    write(&kept.join(TALK), talk.module.as_bytes())?;
+    write(&kept.join(TALK_CLASSIC), talk.classic.as_bytes())?;
     create_folder(&kept.join(WORDS))?;
-    let mut names: Vec<String> = [MODULE, WASM, CLASSIC].map(String::from).into();
+    let names = [MODULE, CLASSIC, TALK, TALK_CLASSIC];
+    let mut names: Vec<String> = names.map(String::from).into();
+    names.extend(files.into_iter().map(|(name, _)| name));
     for (tag, text) in &options.words {
         let name = format!("{WORDS}/{tag}.txt");
         write(&kept.join(&name), text.as_bytes())?;
@@ -187,9 +212,36 @@ fn build_into(
     let files = names.iter().map(|name| report::weigh(kept, name));
     Ok(ElementsReport {
         files: files.collect::<Result<_, _>>()?,
+        parts,
         optimised,
         built: true,
     })
+}
+
+/// Writes each wasm file as small as it can be made; tells whether `wasm-opt` did it.
+fn make_smaller(
+    kept: &Path,
+    files: &mut [(String, Vec<u8>)],
+    options: &ElementsOptions,
+    say: &mut dyn FnMut(&str),
+) -> Result<bool, BuildError> {
+    let mut program = options.wasm_opt.as_deref();
+    if program.is_some() {
+        say("making the elements smaller with wasm-opt");
+    }
+    for (name, wasm) in files {
+        let path = kept.join(name.as_str());
+        write(&path, wasm)?;
+        if let Some(found) = program
+            && !wasm::optimise(found, &path, say)?
+        {
+            program = None; // it has said why, and would say it for every file
+        }
+        *wasm = sections::without_tool_sections(&read(&path)?)
+            .ok_or_else(|| BuildError::NotWasm(path.clone()))?;
+        write(&path, wasm)?;
+    }
+    Ok(program.is_some())
 }
 
 fn create_folder(path: &Path) -> Result<(), BuildError> {

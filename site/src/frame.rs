@@ -1,4 +1,9 @@
 //! A bare page for each topic, to be put into a page of somebody else by `<iframe>`.
+//!
+//! Its policy names its three files by a mark of their tags (`nonce`) and not by `'self'`: in a sandbox,
+//! where the origin is one of its own, WebKit holds nothing for `'self'`. The mark is no secret. What it
+//! keeps out is all that a text could bring along: scripts in attributes, in addresses, and in tags
+//! without it.
 
 use crate::pages::Asset;
 use axlewright_core::topic::TOPICS;

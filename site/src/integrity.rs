@@ -1,7 +1,7 @@
 //! Hashes of the scripts, so that a page of somebody else can ask its browser for just these bytes.
 //!
 //! A script cannot hold its own hash, so they stand in a file of their own. The hash of the module does
-//! not cover the wasm file that the module loads; the classic script has the wasm inside.
+//! not cover the wasm files that the module loads; the classic script has them inside.
 
 use crate::elements::{CLASSIC, MODULE};
 use base64::Engine as _;

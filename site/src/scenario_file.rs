@@ -1,5 +1,6 @@
 //! Reads scenarios from TOML and JSON files, and `field=value` settings from the command line.
 
+use axlewright_core::input::{self, Kind};
 use axlewright_core::topic::Topic;
 use axlewright_core::{Problem, Scenario, Tree};
 use std::fmt;
@@ -103,11 +104,7 @@ pub fn gather(
         None => Scenario::default(),
     };
     for setting in settings {
-        let (path, value) = setting
-            .split_once('=')
-            .ok_or_else(|| ScenarioError::NotASetting(setting.chars().take(60).collect()))?;
-        let value = value.trim().trim_matches('"');
-        scenario.set(path.trim(), value)?;
+        set(&mut scenario, setting)?;
     }
     // A file is taken at its word: what it leaves out is told, not made up.
     if file.is_some() {
@@ -116,13 +113,36 @@ pub fn gather(
     Ok(topic.completed(&scenario)?)
 }
 
+/// Puts a setting on top of a scenario.
+///
+/// # Errors
+/// As [`gather`].
+pub fn set(scenario: &mut Scenario, setting: &str) -> Result<(), ScenarioError> {
+    let (path, value) = setting
+        .split_once('=')
+        .ok_or_else(|| ScenarioError::NotASetting(setting.chars().take(60).collect()))?;
+    let value = value.trim().trim_matches('"');
+    match text_file(path.trim(), value, Path::new("")) {
+        Some(file) => scenario.set(path.trim(), &lines_of(&file)?)?,
+        None => scenario.set(path.trim(), value)?,
+    }
+    Ok(())
+}
+
 /// Reads a scenario file; `-` is the standard input.
 ///
 /// # Errors
 /// As [`gather`].
 pub fn read(path: &Path) -> Result<Scenario, ScenarioError> {
-    let text = read_text(path)?;
-    parse(path, &text)
+    parse(path, &read_text(path)?)
+}
+
+/// Reads the data of a file, TOML or JSON; `-` is the standard input.
+///
+/// # Errors
+/// As [`gather`].
+pub fn read_tree(path: &Path) -> Result<Tree, ScenarioError> {
+    tree_of(path, &read_text(path)?)
 }
 
 fn read_text(path: &Path) -> Result<String, ScenarioError> {
@@ -163,6 +183,39 @@ fn read_text(path: &Path) -> Result<String, ScenarioError> {
 /// # Errors
 /// As [`gather`].
 pub fn parse(path: &Path, text: &str) -> Result<Scenario, ScenarioError> {
+    let (tree, _) = split(tree_of(path, text)?);
+    Ok(Scenario::from_tree(&tree)?)
+}
+
+/// Reads a scenario file that may say in a table `study` what is to be varied. A file that says nothing
+/// else leaves the scenario empty.
+///
+/// # Errors
+/// As [`gather`].
+pub fn read_study(path: &Path) -> Result<(Scenario, Option<Tree>), ScenarioError> {
+    let (tree, study) = split(tree_of(path, &read_text(path)?)?);
+    let says_nothing = study.is_some() && tree == Tree::map();
+    let scenario = if says_nothing {
+        Scenario::default()
+    } else {
+        Scenario::from_tree(&tree)?
+    };
+    Ok((scenario, study))
+}
+
+/// A scenario, and what its file says of a study. The scenario is the same to every other command.
+fn split(tree: Tree) -> (Tree, Option<Tree>) {
+    match tree {
+        Tree::Map(mut entries) => {
+            let at = entries.iter().position(|(name, _)| name == "study");
+            let study = at.map(|at| entries.remove(at).1);
+            (Tree::Map(entries), study)
+        }
+        other => (other, None),
+    }
+}
+
+fn tree_of(path: &Path, text: &str) -> Result<Tree, ScenarioError> {
     if text.trim().is_empty() {
         return Err(Problem::Empty.into());
     }
@@ -173,7 +226,7 @@ pub fn parse(path: &Path, text: &str) -> Result<Scenario, ScenarioError> {
     };
     let is_json =
         path.extension().is_some_and(|e| e == "json") || text.trim_start().starts_with('{');
-    let tree: Tree = if is_json {
+    let mut tree: Tree = if is_json {
         serde_json::from_str(text).map_err(|e| {
             let told = e.to_string();
             let reason = told.split(" at line ").next().unwrap_or(&told);
@@ -186,7 +239,52 @@ pub fn parse(path: &Path, text: &str) -> Result<Scenario, ScenarioError> {
             syntax(before.matches('\n').count() + 1, e.message())
         })?
     };
-    Ok(Scenario::from_tree(&tree)?)
+    read_files(&mut tree, "", path.parent().unwrap_or(Path::new("")))?;
+    Ok(tree)
+}
+
+/// The file that the value of a field names: one that takes lines, and has none but a name.
+fn text_file(path: &str, value: &str, folder: &Path) -> Option<PathBuf> {
+    let most = match input::find(path)?.kind {
+        Kind::Text { .. } => 1000,
+        _ => return None,
+    };
+    let named = !value.is_empty() && value.len() < most && !value.contains('\n');
+    named.then(|| folder.join(value))
+}
+
+/// Puts the lines of files in the place of their names. A name is seen from the scenario's own folder.
+fn read_files(tree: &mut Tree, path: &str, folder: &Path) -> Result<(), ScenarioError> {
+    if let Tree::Map(entries) = tree {
+        for (name, value) in entries {
+            let path = if path.is_empty() {
+                name.clone()
+            } else {
+                format!("{path}.{name}")
+            };
+            read_files(value, &path, folder)?;
+        }
+    } else if let Tree::Text(text) = tree
+        && let Some(file) = text_file(path, text, folder)
+    {
+        *text = lines_of(&file)?;
+    }
+    Ok(())
+}
+
+/// As much of a file of lines as a scenario takes, and a byte more: what is longer is refused by its line.
+fn lines_of(file: &Path) -> Result<String, ScenarioError> {
+    let unreadable = |reason: String| ScenarioError::Unreadable {
+        path: file.to_path_buf(),
+        reason,
+    };
+    let mut bytes = Vec::new();
+    let opened = std::fs::File::open(file).map_err(|e| unreadable(e.to_string()))?;
+    opened
+        .take(LARGEST_BYTES)
+        .read_to_end(&mut bytes)
+        .map_err(|e| unreadable(e.to_string()))?;
+    Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
 #[cfg(test)]
@@ -227,6 +325,25 @@ mod tests {
                 assert!(told.contains(part), "{text:?}: {told}");
             }
         }
+    }
+
+    #[test]
+    fn a_cycle_is_read_from_the_file_that_is_named() {
+        let folder = tempfile::tempdir().unwrap();
+        std::fs::write(folder.path().join("my.csv"), "0,0\n1,36\n2,0\n").unwrap();
+        let file = folder.path().join("case.toml");
+        let toml =
+            "[vehicle]\nbase = \"esker\"\n[idle_drag]\ncycle = \"own\"\ntrace = \"my.csv\"\n";
+        let scenario = parse(&file, toml).unwrap();
+        let text = scenario.text("idle_drag.trace");
+        assert_eq!(text, Some("0,0\n1,36\n2,0"));
+        let missing = parse(&file, &toml.replace("my.csv", "none.csv"));
+        assert!(missing.unwrap_err().to_string().contains("none.csv"));
+        // Ten million rows: no more is read than is needed to refuse them by a line.
+        let long = folder.path().join("long.csv");
+        std::fs::write(&long, "0,50\n".repeat(500_000)).unwrap();
+        let told = parse(&file, &toml.replace("my.csv", "long.csv")).unwrap_err();
+        assert!(told.to_string().contains("line 120001"), "{told}");
     }
 
     #[test]

@@ -22,7 +22,20 @@ const PORTS_TRIED: u16 = 50;
 /// Nothing but the site's own files; no inline script or style; wasm may be compiled.
 pub const CONTENT_SECURITY_POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; \
     style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; frame-src 'self'; \
-    base-uri 'none'; form-action 'none'";
+    base-uri 'none'; form-action 'self'";
+
+/// The policy that goes with a target of a request: [`CONTENT_SECURITY_POLICY`], but for the frames.
+///
+/// They bring their own. In the sandbox that they are meant for, WebKit would take this one to forbid the
+/// frame its own files: the origin there is one of its own, and nothing is `'self'`.
+#[must_use]
+pub fn policy_of(target: &str) -> Option<&'static str> {
+    let path = target.split(['?', '#']).next().unwrap_or("/");
+    let is_frame = path
+        .strip_prefix("/embed/")
+        .is_some_and(|name| name.ends_with(".html") && !name.contains('/'));
+    (!is_frame).then_some(CONTENT_SECURITY_POLICY)
+}
 
 /// Why a folder cannot be served.
 #[derive(Debug)]
@@ -87,8 +100,12 @@ fn bind(first: u16) -> io::Result<TcpListener> {
 }
 
 fn answer(root: &Path, request: &Request) -> Answer {
-    content(root, request)
-        .with("Content-Security-Policy", CONTENT_SECURITY_POLICY)
+    let answer = content(root, request);
+    let answer = match policy_of(&request.target) {
+        Some(policy) => answer.with("Content-Security-Policy", policy),
+        None => answer,
+    };
+    answer
         .with("X-Content-Type-Options", "nosniff")
         .with("Referrer-Policy", "no-referrer")
         // The browser asks each time and mostly hears "not changed".

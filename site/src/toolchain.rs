@@ -109,6 +109,14 @@ pub fn rustc_version(root: &Path) -> Result<String, ToolchainError> {
     rustc(root, &["-vV"])
 }
 
+/// The folder of the compiler that builds the source tree at `root`.
+///
+/// # Errors
+/// When there is no compiler.
+pub fn sysroot(root: &Path) -> Result<String, ToolchainError> {
+    Ok(rustc(root, &["--print", "sysroot"])?.trim().to_owned())
+}
+
 fn rustc(root: &Path, arguments: &[&str]) -> Result<String, ToolchainError> {
     let program = std::env::var_os("RUSTC").unwrap_or_else(|| "rustc".into());
     let output = Command::new(program)

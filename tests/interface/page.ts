@@ -32,6 +32,7 @@ const turning = document.createElement("axle-turn-in-place");
 const energy: number | undefined = turning.answer?.energy_per_turn;
 
 await init();
+await init({ topics: ["traction", "load-transfer"] });
 const scenario: TractionScenario = { vehicle: { base: "corrie", mass: "1500 kg" }, surface: { kind: "snow" } };
 const answer = solve("traction", scenario);
 const layout: Layout = "F2R2";

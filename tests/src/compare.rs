@@ -100,13 +100,3 @@ pub fn scenario(fields: &[(&str, &str)]) -> Scenario {
     }
     scenario
 }
-
-/// A scenario in one line, as it would be typed.
-#[must_use]
-pub fn show(scenario: &Scenario) -> String {
-    let fields: Vec<String> = scenario
-        .entries()
-        .map(|(path, text)| format!("{path} = {text}"))
-        .collect();
-    fields.join("; ")
-}

@@ -6,20 +6,27 @@
     reason = "this crate exists for the tests, where stopping is the right answer"
 )]
 
+mod answers;
 mod compare;
 mod draw;
+pub mod engine;
+pub mod host;
 mod node;
 mod picture;
 mod program;
 mod python;
+mod reference;
+pub mod session;
 mod snapshot;
 
-pub use compare::{Comparison, assert_close, assert_equal_relative, scenario, show};
+pub use answers::{answers_or_refuses, refuses_clearly, show};
+pub use compare::{Comparison, assert_close, assert_equal_relative, scenario};
 pub use draw::Draw;
 pub use node::node;
 pub use picture::Picture;
 pub use program::{Run, program, run, run_in};
 pub use python::python;
+pub use reference::Reference;
 pub use snapshot::{picture_differs, text_differs};
 
 use std::path::PathBuf;

@@ -313,3 +313,36 @@ fn the_tyre_table_peaks_slides_and_minds_its_load_as_told() {
         assert!((0.5..2.0).contains(&(other / per_kn)), "{other}, {per_kn}");
     }
 }
+
+/// F8 (common practice, from memory): a car's CG lies at 0.17 to 0.25 of its wheelbase; its static stability
+/// factor t/(2h) is 1.3 to 1.5, that of a tall vehicle 1.1 to 1.3. The invented vehicles are such vehicles;
+/// Corrie, low and wide, lies beyond the range of ordinary cars, as it should. Where no yaw inertia is given,
+/// the core takes the rule I_z = m·a·b.
+#[test]
+fn f8_the_invented_vehicles_have_the_proportions_of_their_kind() {
+    let usual = |base: &str| match base {
+        "moraine" => 1.1..1.305,
+        "corrie" => 1.5..2.0,
+        _ => 1.3..1.505,
+    };
+    for base in DEMO_NAMES {
+        let scenario = scenario(&[("vehicle.base", base)]);
+        let of = |name: &str| scenario.number(&format!("vehicle.{name}")).unwrap();
+        let height = of("cg_height") / of("wheelbase");
+        assert!((0.165..0.255).contains(&height), "{base}: {height}");
+        let track = (of("track_front") + of("track_rear")) / 2.0;
+        let stability = track / (2.0 * of("cg_height"));
+        assert!(usual(base).contains(&stability), "{base}: {stability}");
+        let layout = scenario.layout();
+        let car = axlewright_core::planar::Car::from_scenario(&scenario, layout).unwrap();
+        let behind = of("wheelbase") - of("cg_to_front_axle");
+        let rule = of("mass") * of("cg_to_front_axle") * behind;
+        assert_equal_relative(
+            "yaw inertia",
+            base,
+            (car.yaw_inertia_kg_m2, rule),
+            1e-12,
+            0.0,
+        );
+    }
+}

@@ -10,7 +10,7 @@ use axlewright_core::Scenario;
 use axlewright_core::layout::Layout;
 use axlewright_core::traction::{self, LimitedBy};
 use axlewright_core::turn_in_place;
-use axlewright_tests::{Comparison, Draw, python, show};
+use axlewright_tests::{Comparison, Draw, Reference, python, show};
 use serde_json::{Value, json};
 
 const CASES: usize = 200;
@@ -46,6 +46,15 @@ fn sympy_derives_the_closed_forms_again() {
             "{form}: {printed}"
         );
     }
+    Reference {
+        what: "closed forms",
+        against: "sympy, derived from the balances",
+        cases: lines.len(),
+        // What does not vanish for all symbols is no derivation; the script then stops.
+        bound: 0.0,
+        largest: 0.0,
+    }
+    .keep();
 }
 
 /// Largest difference so far, relative, with what it was.
@@ -229,19 +238,29 @@ fn scipy_solves_the_general_problems_again() {
         lifted > 0 && lifted < CASES / 2,
         "{lifted} cases end with a lifting axle"
     );
-    println!(
-        "traction, {CASES} cases, {lifted} lift: largest relative difference {:e}: {}",
-        largest.0, largest.1
-    );
+    println!("{lifted} of {CASES} lift; largest at {}", largest.1);
+    Reference {
+        what: "traction limits",
+        against: "scipy, `brentq` on the tractive force",
+        cases: CASES,
+        bound: RELATIVE,
+        largest: largest.0,
+    }
+    .keep();
 
     let mut largest = Largest::default();
     for (scenario, again) in turns.iter().zip(&turns_again) {
         compare_turn(scenario, again, &mut largest);
     }
-    println!(
-        "turn in place, {CASES} cases: largest relative difference {:e}: {}",
-        largest.0, largest.1
-    );
+    println!("largest at {}", largest.1);
+    Reference {
+        what: "steady turn in place",
+        against: "scipy, `root` of four wheels in balance",
+        cases: CASES,
+        bound: RELATIVE,
+        largest: largest.0,
+    }
+    .keep();
 }
 
 /// Compares one traction limit; tells whether the front axle lifts.

@@ -8,7 +8,7 @@
 use axlewright_core::Scenario;
 use axlewright_core::launch::{self, Question};
 use axlewright_core::layout::Layout;
-use axlewright_tests::{Comparison, Draw, python, show};
+use axlewright_tests::{Comparison, Draw, Reference, python, show};
 use serde_json::{Value, json};
 use std::time::Instant;
 
@@ -181,7 +181,15 @@ fn scipy_runs_the_launches_again() {
         }
     }
     assert!(compared > 3 * CASES, "only {compared} times compared");
-    println!("{CASES} launches, {compared} times: largest relative difference {largest:e}");
+    println!("{compared} times compared");
+    Reference {
+        what: "launch, times at its marks",
+        against: "scipy, LSODA",
+        cases: CASES,
+        bound: RELATIVE,
+        largest,
+    }
+    .keep();
     println!(
         "a launch takes {:.2} ms here (this build), {:.0} ms in scipy: {:.0} times as long",
         1e3 * ours_s / CASES as f64,

@@ -191,3 +191,14 @@ fn infinity_is_not_called_something_else() {
     let told = problem.unwrap_err().to_string();
     assert!(!told.contains("NaN"), "{told}");
 }
+
+/// A scenario that is written and read again is the same, in whatever spelling its words were given; a fuzz
+/// target found a list of layouts that was not.
+#[test]
+fn layouts_and_words_are_kept_in_their_own_spelling() {
+    let mut scenario = Scenario::default();
+    scenario.set("layouts", "F1, f1R2 r2").unwrap();
+    scenario.set("layout", "f1r2").unwrap();
+    let again = Scenario::from_tree(&scenario.to_tree()).unwrap();
+    assert_eq!(again, scenario);
+}

@@ -242,6 +242,7 @@ fn plan_of(car: &Car, width: f64, turning: bool, motors: (u8, u8), heading_rad: 
             } else {
                 label(&newtons(friction * 0.69), "")
             },
+            ..PlanWheel::default()
         }
     };
     let (f, r, h) = (
@@ -251,6 +252,7 @@ fn plan_of(car: &Car, width: f64, turning: bool, motors: (u8, u8), heading_rad: 
     );
     let steer = if turning { 0.0 } else { 0.12 };
     plan_view(&PlanView {
+        reach_aside_m: 0.0,
         motor_turns: None,
         width,
         title: if turning {
@@ -301,6 +303,7 @@ fn plan_of(car: &Car, width: f64, turning: bool, motors: (u8, u8), heading_rad: 
                 label: "to the turning centre, 24 m".into(),
             }
         }),
+        traces_m: Vec::new(),
         path_m: if turning {
             Vec::new()
         } else {
@@ -464,6 +467,7 @@ fn charts() -> Vec<(String, Chart)> {
     let mut all = Vec::new();
     for (size, width, height) in [("wide", 720.0, 360.0), ("narrow", 320.0, 380.0)] {
         let chart = Chart {
+            names: Vec::new(),
             width,
             height,
             title: "The second motor saves more time than the third".into(),
@@ -540,6 +544,7 @@ fn charts() -> Vec<(String, Chart)> {
         };
         all.push((format!("chart-launch-{size}"), chart));
         let loads = Chart {
+            names: Vec::new(),
             width,
             height,
             title: "Load moves in proportion to acceleration".into(),

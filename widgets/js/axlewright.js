@@ -4,6 +4,7 @@ let begin; // starts one element; set by the class, which keeps the method priva
 let fit; // tells the element of a base how wide it is
 let recover; // puts back every element of an instance that died
 let respeak; // brings an element into the language of its place
+let repaint; // paints an element in the colours of its place
 
 const waiting = new Set(); // elements that are not mounted yet: not near the view, or not their turn
 const observer = globalThis.IntersectionObserver && new IntersectionObserver((entries) => {
@@ -12,6 +13,16 @@ const observer = globalThis.IntersectionObserver && new IntersectionObserver((en
 addEventListener("beforeprint", () => waiting.forEach((element) => begin(element, true)));
 new MutationObserver(() => running?.elements.forEach((element) => respeak(element)))
   .observe(document.documentElement, { attributeFilter: ["lang"], subtree: true });
+
+const stir = () => running?.elements.forEach((element) => repaint(element));
+addEventListener("resize", stir); // a device-pixel ratio comes with it
+for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)", "print"]) {
+  matchMedia(query).addEventListener("change", stir);
+}
+
+const QUESTION = ["question", "working"]; // parts for question mode; its verdict shows a working
+
+const lacks = function (part) { return !this.parts.has(part); }; // for an instance
 
 const camel = (name) => name.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
 
@@ -33,6 +44,7 @@ class AxleElement extends HTMLElement {
   #beginning; // promise of a start under way
   #last; // the scenario as it last was, for a new start
   #late = new Set(); // attributes changed since then
+  #lines; // of the attribute `trace`, once they are here
   #given; // the scenario that the page gave, as JSON text
   #fetching; // ends the reading of a file when a newer scenario is given
   #unread = false; // the scenario attribute is to be read at the start
@@ -51,6 +63,7 @@ class AxleElement extends HTMLElement {
     begin = (element, urgent) => element.#begin(urgent);
     fit = (base, width) => base.getRootNode().host?.#fit(base, width);
     respeak = (element) => element.#speak();
+    repaint = (element) => element.#hands?.(true);
     recover = (instance) => instance.elements.forEach((element) => element.#freeze());
   }
 
@@ -85,6 +98,7 @@ class AxleElement extends HTMLElement {
     if (name === "scenario") this.#unread = value !== null;
     if (this.#live && name === "scenario") this.#read(value);
     else if (name === "lang") this.#speak();
+    else if (name === "trace") this.#cycle(value);
     else if (name !== "scenario") this.#set(name, value);
     else if (value === null) this.#give(null);
     this.#retry();
@@ -117,7 +131,7 @@ class AxleElement extends HTMLElement {
       const svg = await this.figure();
       return svg && pngOf(svg, scale); // none while a question is open
     }
-    return this.#request((handle) => handle.figure(kind));
+    return this.#take((handle) => handle.figure(kind));
   }
   undo() { return this.#request((handle) => handle.undo()); }
   redo() { return this.#request((handle) => handle.redo()); }
@@ -125,7 +139,11 @@ class AxleElement extends HTMLElement {
   pin() { return this.#request((handle) => handle.pin(true)); }
   unpin() { return this.#request((handle) => handle.pin(false)); }
   table(kind = "csv") {
-    return this.#request((handle) => handle.table(kind));
+    return this.#take((handle) => handle.table(kind));
+  }
+  async embed(kind = "module") {
+    const hash = kind === "module" ? await hashOf("axlewright.js") : "";
+    return this.#take((handle) => handle.embed(kind, home.replace(/\/[^/]*$/, ""), hash));
   }
   // Starts the element if need be; true once it shows its present state, false if it cannot.
   get updateComplete() {
@@ -134,6 +152,9 @@ class AxleElement extends HTMLElement {
 
   get #live() {
     return this.#handle !== undefined && !this.#instance.dead;
+  }
+  get #parts() { // of the wasm, without which it cannot be shown
+    return [this.constructor.topic, ...(this.hasAttribute("question") ? QUESTION : [])];
   }
   get #placed() {
     return this.isConnected && this.ownerDocument.defaultView !== null;
@@ -152,6 +173,9 @@ class AxleElement extends HTMLElement {
     this.shadowRoot.addEventListener("click", ({ target }) => {
       const act = target.closest("[data-do]")?.dataset.do;
       if (act) this.#act(...act.split(" "));
+    });
+    this.shadowRoot.addEventListener("change", ({ target }) => {
+      if (target.files?.length) this.#load(target);
     });
   }
 
@@ -186,14 +210,16 @@ class AxleElement extends HTMLElement {
     if (this.#live || !this.#placed) return;
     const tag = tagOf(this.#language);
     if (tag) wordsOf(tag); // they come while the wasm comes
+    this.#parts.forEach((part) => modulesOf(part).catch(() => {})); // they too; a failure is heard below
     if (this.#unread) await this.#read(this.getAttribute("scenario"));
     if (!urgent) {
       await start();
       await turn();
     }
     let instance;
-    while (!((instance = running) && knows(instance, this.#language))) {
-      await (instance ? teach(instance, this.#language) : start());
+    let part;
+    while (!((instance = running) && !(part = this.#parts.find(lacks, instance)) && knows(instance, this.#language))) {
+      await (!instance ? start() : part ? bring(instance, part) : teach(instance, this.#language));
     }
     if (!this.#handle && !this.#broken && this.#placed) this.#mount(instance);
   }
@@ -211,9 +237,10 @@ class AxleElement extends HTMLElement {
     for (const name of this.constructor.mirrored) {
       if (name !== "lang" && this.hasAttribute(name)) settings[name] = this.getAttribute(name);
     }
+    if ("trace" in settings) settings.trace = this.#lines;
     if (this.#given != null) settings.scenario = this.#given;
     const emit = (type, detail) => {
-      if (type === "axle-answer") this.#slot.hidden = true;
+      if (type === "axle-answer" && !this.#slot.hidden) this.#slot.hidden = true;
       queueMicrotask(() => {
         if (this.#instance === instance && !instance.dead) this.#emit(type, detail);
       });
@@ -224,7 +251,9 @@ class AxleElement extends HTMLElement {
     // A question draws its numbers from what the page set, so it is asked anew.
     if (this.#last && !this.hasAttribute("question")) {
       ask(instance, () => this.#handle.set("scenario", textOf(this.#last)));
-      for (const name of this.#late) ask(instance, () => this.#handle.set(name, this.getAttribute(name)));
+      for (const name of this.#late) {
+        ask(instance, () => this.#handle.set(name, name === "trace" ? this.#lines : this.getAttribute(name)));
+      }
     }
     if (instance.dead) { // it died of this element
       this.#broken = true;
@@ -233,7 +262,12 @@ class AxleElement extends HTMLElement {
       return;
     }
     this.#base = base;
-    this.#hands = handsOn(base, (question) => this.#handle && ask(instance, () => question(this.#handle)));
+    if (this.hasAttribute("question")) this.#slot.hidden = true; // it may be the same question in print
+    this.#hands = handsOn(
+      base,
+      (question) => this.#handle && ask(instance, () => question(this.#handle)),
+      (go) => this.#need(["take"], go),
+    );
     this.#hands();
     this.#watch();
     if (old !== this.#slot) {
@@ -243,6 +277,7 @@ class AxleElement extends HTMLElement {
     }
     if (this.#focus) focusAt(base, this.#focus);
     this.#hush("unavailable", "stopped");
+    ahead();
     this.#focus = undefined;
     this.#remember();
     if (this.#unread) this.#read(this.getAttribute("scenario")); // it changed during the start
@@ -273,6 +308,30 @@ class AxleElement extends HTMLElement {
     if (!halted && !this.#broken) this.#begin();
   }
 
+  // A cycle is its lines, or the address of a file that holds them: an address has no line break.
+  async #cycle(value) {
+    this.#lines = value;
+    if (value && !value.includes("\n")) {
+      const from = value;
+      this.#lines = undefined;
+      const text = await textFrom(new URL(from, this.baseURI)).catch(() => from); // refused by name then
+      if (this.getAttribute("trace") !== from) return;
+      this.#lines = text;
+    }
+    this.#set("trace", this.#lines);
+  }
+
+  // A file that the reader chose. What is too long is cut after a byte too many: then it is refused.
+  async #load({ files: [file], dataset: { path } }) {
+    const text = await file.slice(0, 600_001).text();
+    if (!this.#live) return;
+    const instance = this.#instance;
+    ask(instance, () => this.#handle.change(path, text));
+    // What was refused is told; another change would take the sentence away.
+    if (ask(instance, () => this.#handle.scenario())?.idle_drag?.trace !== text.trim()) return;
+    ask(instance, () => this.#handle.change("idle_drag.cycle", "own"));
+  }
+
   // Another language may need its words first.
   async #speak() {
     if (!this.#live) return; // the start will ask for it
@@ -295,6 +354,10 @@ class AxleElement extends HTMLElement {
   #set(name, value) {
     if (!this.#live) {
       this.#late.add(name);
+      return;
+    }
+    if (name === "question" && value !== null && QUESTION.some(lacks, this.#instance)) {
+      this.#need(QUESTION, () => this.#set(name, this.getAttribute(name)));
       return;
     }
     ask(this.#instance, () => this.#handle.set(name, value));
@@ -333,27 +396,45 @@ class AxleElement extends HTMLElement {
     return undefined;
   }
 
+  #take(question) { return this.#request(question, "take"); }
+
   #refuse(value, error) {
     const allowed = this.#say("scenario");
     this.#emit("axle-problem", { field: "scenario", value, allowed, reason: String(error) });
   }
 
-  async #request(question) {
+  async #request(question, part) {
     await this.#begin();
     const instance = this.#instance;
+    if (part && this.#live) await bring(instance, part);
+    if (this.#instance !== instance) return this.#request(question, part); // it was put back meanwhile
     if (!this.#live) throw new Error(sentence(this.#language, halted ? "stopped" : "unavailable"));
     const result = ask(instance, () => question(this.#handle));
     return instance.dead ? instance.gone : result;
   }
 
   #emit(type, detail) {
-    if (type === "redraw") return this.#hands?.(); // between Rust and this script alone
+    if (type === "redraw") return this.#hands?.(); // between Rust and this script alone, as is the next
+    if (type === "part") return this.#need([detail], () => ask(this.#instance, () => this.#handle.show_part()));
     if (type === "axle-score") this.#score = detail;
     if (type === "axle-change") {
       this.#last = detail;
       this.#hush("restarted");
     }
     return this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
+  }
+
+  // Brings parts of the wasm to the running element, and goes on if it is still that one.
+  async #need(parts, go) {
+    const instance = this.#instance;
+    try {
+      for (const part of parts) await bring(instance, part);
+      this.#hush("unavailable");
+      if (this.#instance === instance && !instance.dead) go();
+    } catch (error) {
+      warn(`<${this.localName}> lacks a part. ${error}`);
+      this.#say("unavailable");
+    }
   }
 
   // What a button of the toolbar asks for; `more` is a scale or the path of a result.
@@ -365,17 +446,16 @@ class AxleElement extends HTMLElement {
       } else if (act === "print") {
         await printOnly(this.#base, this.#language);
       } else if (act === "link") {
-        await copy(linkTo(this, await this.#request((handle) => handle.link())));
+        await copy(linkTo(this, await this.#take((handle) => handle.link())));
         done = "copied";
       } else if (act === "embed") {
-        const hash = more === "module" ? await hashOf("axlewright.js") : "";
-        await copy(await this.#request((handle) => handle.embed(more, home.replace(/\/[^/]*$/, ""), hash)));
+        await copy(await this.embed(more));
         done = "copied";
       } else if (act === "latex" || act === "text") {
-        await copy(await this.#request((handle) => handle.working(more, act)));
+        await copy(await this.#take((handle) => handle.working(more, act)));
         done = "copied";
       } else {
-        const { name, type, content } = await this.#request((handle) => handle.file(act === "png" ? "svg" : act));
+        const { name, type, content } = await this.#take((handle) => handle.file(act === "png" ? "svg" : act));
         const text = typeof content === "string" ? content : JSON.stringify(content, null, 2);
         const full = act === "png" ? name.replace(/svg$/, `${more}x.png`) : name;
         save(full, act === "png" ? await pngOf(text, Number(more)) : new Blob([text], { type }));
@@ -433,15 +513,41 @@ const define = ({ tag, topic, attributes }) => {
   customElements.define(tag, element);
   return undefined;
 };
+const TOPICS = TABLE.elements.map(({ topic }) => topic);
 const other = TABLE.elements.map(define).find((present) => present);
 if (other) warn(`the elements of version ${other.version ?? "unknown"} came first on this page and stay.`);
+
+// Fetches parts and puts them beside this instance and every later one.
+const want = async (parts) => {
+  await Promise.all(parts.map(modulesOf));
+  const instance = await start();
+  for (const part of parts) {
+    wanted.add(part);
+    await bring(instance, part);
+  }
+};
 
 // A second copy of this script (a second address, or the classic one) shares the first one's instance.
 const api = (globalThis[Symbol.for(`axlewright ${VERSION}`)] ??= {
   version: VERSION,
-  init: async () => { await start(); },
+  init: async ({ topics = TOPICS } = {}) => {
+    const parts = topics.map((topic) => topic.replaceAll("-", "_"));
+    const unknown = parts.find((part) => !TOPICS.includes(part));
+    if (unknown) throw new Error(`axlewright: there is no topic "${unknown}"`);
+    await want([...parts, "schema"]);
+  },
   solve: (topic, scenario) => now((rust) => rust.solve(topic, textOf(scenario))),
-  topics: () => now((rust) => rust.topics()),
+  topics: () => now(() => TOPICS),
   schema: (topic) => now((rust) => rust.schema(topic)),
+  talk: {
+    // A talk that names a topic which is not known is told all that there are.
+    init: (topics) => {
+      const parts = topics.map((topic) => String(topic).trim().toLowerCase().replaceAll("-", "_"));
+      return want(["talk", ...(parts.every((part) => TOPICS.includes(part)) ? new Set(parts) : TOPICS)]);
+    },
+    read: (json) => now((rust) => rust.talk(json)),
+    step: (json, at, changed, units, theme) => now((rust) => rust.talk_step(json, at, changed, units, theme)),
+    between: (json, from, to, share) => now((rust) => rust.talk_between(json, from, to, share)),
+  },
   provokeTrap: () => query((rust) => rust.provoke_trap()),
 });

@@ -95,25 +95,31 @@ const makeGrip = (hold, change, group) => {
   return grip;
 };
 
+// Writes an attribute that may be what it was.
+const put = (element, name, value) => {
+  if (element.getAttribute(name) !== String(value)) element.setAttribute(name, value);
+};
+
 // Brings a grip up to what Rust says of it.
 const dress = (grip, hold, { width, height }) => {
   grip.hold = hold;
-  grip.style.left = percent(hold.x / width);
-  grip.style.top = percent(hold.y / height);
-  grip.style.width = percent(hold.w / width);
-  grip.style.height = percent(hold.h / height);
+  const place = [hold.x / width, hold.y / height, hold.w / width, hold.h / height].map(percent);
+  if (grip.place !== place.join()) {
+    grip.place = place.join();
+    [grip.style.left, grip.style.top, grip.style.width, grip.style.height] = place;
+  }
   hold.axes.forEach((axis, at) => {
     const named = grip.children[at] ?? grip;
-    named.setAttribute("aria-label", axis.label);
+    put(named, "aria-label", axis.label);
     if (hold.kind === "choose") {
       grip.checked = axis.chosen;
       return;
     }
-    named.setAttribute("aria-valuetext", axis.text);
-    named.setAttribute("aria-valuenow", axis.now);
-    named.setAttribute("aria-valuemin", axis.min);
-    named.setAttribute("aria-valuemax", axis.max);
-    named.setAttribute("aria-orientation", Math.abs(axis.dy) > Math.abs(axis.dx) ? "vertical" : "horizontal");
+    put(named, "aria-valuetext", axis.text);
+    put(named, "aria-valuenow", axis.now);
+    put(named, "aria-valuemin", axis.min);
+    put(named, "aria-valuemax", axis.max);
+    put(named, "aria-orientation", Math.abs(axis.dy) > Math.abs(axis.dx) ? "vertical" : "horizontal");
   });
 };
 
@@ -146,10 +152,10 @@ const readChart = (chart, ask, change) => {
   const told = chart.querySelector(".read");
   let reading;
   const state = ({ now, min, max, text }) => {
-    cursor.setAttribute("aria-valuenow", now);
-    cursor.setAttribute("aria-valuemin", min);
-    cursor.setAttribute("aria-valuemax", max);
-    cursor.setAttribute("aria-valuetext", text);
+    put(cursor, "aria-valuenow", now);
+    put(cursor, "aria-valuemin", min);
+    put(cursor, "aria-valuemax", max);
+    put(cursor, "aria-valuetext", text);
   };
   const show = (next) => {
     reading = next;
@@ -217,20 +223,34 @@ const readChart = (chart, ask, change) => {
   };
 };
 
-// Puts hands on an element's content. What it gives back is called whenever that was drawn anew.
-const handsOn = (base, ask) => {
+// Puts hands on an element's content. What it gives back is called whenever that was drawn anew, and with
+// `stirred` when it is to be painted in other colours or finer.
+const handsOn = (base, ask, afterTake) => {
   const change = ({ path }, text) => ask((rust) => rust.change(path, text));
+  const draw = writerOf(base.querySelector(".drawing"));
   const grips = keepGrips(base.querySelector(".grips"), change);
-  const chart = readChart(base.querySelector(".chart"), ask, change);
+  const chartBox = base.querySelector(".chart");
+  const canvas = chartBox.querySelector("canvas");
+  const chart = readChart(chartBox, ask, change);
   const data = base.querySelector(".data");
   const sheet = data.querySelector(".sheet");
-  const fill = () => { sheet.innerHTML = data.open ? ask((rust) => rust.data()) ?? "" : ""; };
-  data.addEventListener("toggle", fill);
-  return () => {
+  sketchIn(base.querySelector(".question"));
+  let filled = false;
+  const fill = () => {
+    filled = data.open;
+    sheet.innerHTML = filled ? ask((rust) => rust.data()) ?? "" : "";
+  };
+  data.addEventListener("toggle", () => (data.open ? afterTake(fill) : fill()));
+  return (stirred = false) => {
+    const drawing = ask((rust) => rust.drawing());
     const hands = ask((rust) => rust.hands());
     if (!hands) return;
+    draw(drawing);
     grips(hands);
     chart(hands.chart);
-    if (data.open) fill();
+    if (filled) fill();
+    // Last, because text on a canvas makes the browser lay out what is written.
+    const shown = ask((rust) => rust.paint(canvas, stirred));
+    if (chartBox.hidden === shown) chartBox.hidden = !shown;
   };
 };

@@ -1,13 +1,13 @@
 // The one wasm instance of the page. It starts on first need and is replaced when it traps.
-// The builder puts VERSION, TABLE, CSS, WASM_HASH and `glue` above this text, and `loadModule` below it.
+// The builder puts VERSION, TABLE, CSS, PARTS and `glue` above this text, and `loadModule` below it.
 
 const RESTARTS_PER_MINUTE = 3;
 
-let compiled; // promise of the WebAssembly.Module, kept so that a restart fetches nothing
 let starting; // promise of the running instance
 let running; // the instance itself, so that an element can start without waiting when it must
 let halted = false; // it trapped too often and is not started again
 const deaths = [];
+const wanted = new Set(); // parts that the page asked for: every instance has them
 
 const warn = (text) => console.warn(`axlewright ${VERSION}: ${text}`);
 
@@ -54,7 +54,13 @@ const guard = (instance, exports) => {
 const guardedWebAssembly = (instance) => Object.create(WebAssembly, {
   instantiate: {
     value: async (module, imports) => {
-      const { exports } = await WebAssembly.instantiate(module, imports);
+      // How Rust would fetch a part; it asks for none that is not there.
+      const parts = Object.fromEntries(Object.keys(PARTS).map((part) => [
+        `__wasm_split_load_${part}`,
+        (told, data) => exports.__indirect_function_table.get(told)(data, instance.parts.has(part)),
+      ]));
+      const { exports } = await WebAssembly.instantiate(module, { ...imports, parts });
+      instance.shared = exports;
       return { instance: { exports: guard(instance, exports) }, module };
     },
   },
@@ -62,14 +68,14 @@ const guardedWebAssembly = (instance) => Object.create(WebAssembly, {
 
 const startInstance = async () => {
   if (halted) throw new Error("stopped too often");
-  const instance = { dead: false, asking: 1, elements: new Set(), words: new Set() };
+  const instance = { dead: false, asking: 1, elements: new Set(), words: new Set(), parts: new Set(), files: {} };
   instance.gone = new Promise((_, reject) => { instance.end = reject; });
   instance.gone.catch(() => {}); // most instances end with nobody waiting
-  compiled ??= loadModule();
-  const module = await compiled;
+  const module = await moduleOf("axlewright_bg.wasm");
   instance.rust = glue(guardedWebAssembly(instance));
   await instance.rust({ module_or_path: module });
   instance.rust.set_panic_callback((message) => die(instance, message));
+  for (const part of wanted) await bring(instance, part);
   instance.asking = 0;
   running = instance;
   return instance;

@@ -1,8 +1,8 @@
-// The end of axlewright.js, the ES module: the wasm file lies beside it.
-// The hash in an address keeps a cached file of another build away from this script. WORDS holds those of
-// the languages.
-async function loadModule() {
-  const url = new URL(`axlewright_bg.wasm?${WASM_HASH}`, import.meta.url);
+// The end of axlewright.js, the ES module: the wasm files lie beside it.
+// The hash in an address keeps a cached file of another build away from this script. WASM and WORDS hold
+// them.
+async function loadModule(file) {
+  const url = new URL(`${file}?${WASM[file]}`, import.meta.url);
   const response = await fetch(url);
   if (!response.ok) throw new Error(`${url} answered ${response.status}`);
   const streams = WebAssembly.compileStreaming && response.headers.get("content-type") === "application/wasm";
@@ -16,4 +16,4 @@ async function loadWords(tag) {
 }
 const home = import.meta.url;
 export default api.init;
-export const { version, solve, topics, schema, provokeTrap } = api;
+export const { version, solve, topics, schema, talk, provokeTrap } = api;

@@ -2,7 +2,7 @@
 
 use crate::figure::svg::push_escaped;
 use crate::table::value_text;
-use axlewright_core::topic::{Reading, Report};
+use axlewright_core::topic::{Reading, ReadingValue, Report};
 use axlewright_core::units::System;
 use axlewright_core::words::{self, Lang};
 
@@ -33,6 +33,23 @@ fn reading<'a>(report: &'a Report, layout: &str, output: &str) -> Option<&'a Rea
         .readings
         .iter()
         .find(|r| r.layout == layout && report.topic.outputs[r.output].name == output)
+}
+
+/// The layout that is looked at: the one given, or else the one that the answer recommends.
+#[must_use]
+pub fn shown_layout(report: &Report) -> &'static str {
+    let recommended = report
+        .readings
+        .iter()
+        .find_map(|reading| match reading.value {
+            ReadingValue::Layout(layout) if reading.path == "recommended" => Some(layout),
+            _ => None,
+        });
+    let given = report.scenario.layout();
+    match recommended {
+        Some(layout) if report.scenario.text("layout").is_none() => layout.name(),
+        _ => given.name(),
+    }
 }
 
 /// Layouts in the order of a sort; those without a value stand last.
@@ -90,14 +107,30 @@ pub fn compare_html(
         html.push_str("</button></th>");
     }
     html.push_str("</tr></thead><tbody>");
-    let shown = report.scenario.layout().name();
+    let shown = shown_layout(report);
+    let picks = report.topic.inputs.contains(&"layout");
     for name in order(report, columns, sort) {
         html.push_str(if name == shown {
             "<tr class=\"shown\"><th scope=\"row\">"
         } else {
             "<tr><th scope=\"row\">"
         });
-        push_escaped(&mut html, name);
+        if picks {
+            let pressed = if name == shown { "true" } else { "false" };
+            for part in [
+                "<button type=\"button\" aria-pressed=\"",
+                pressed,
+                "\" data-layout=\"",
+                name,
+                "\">",
+                name,
+                "</button>",
+            ] {
+                html.push_str(part);
+            }
+        } else {
+            push_escaped(&mut html, name);
+        }
         html.push_str("</th>");
         for output in columns {
             html.push_str("<td>");
@@ -147,7 +180,8 @@ mod tests {
     #[test]
     fn every_layout_has_a_row_and_every_column_a_button() {
         let html = compare_html(&report(), COLUMNS, None, (Lang::English, System::Si));
-        assert_eq!(html.matches("<button").count(), COLUMNS.len());
+        assert_eq!(html.matches("data-column").count(), COLUMNS.len());
+        assert_eq!(html.matches("data-layout").count(), 5);
         assert_eq!(html.matches("<th scope=\"row\">").count(), 5);
         assert!(html.contains("class=\"shown\""));
         assert_eq!(

@@ -58,6 +58,8 @@ fn text(input: &Input, scenario: &Scenario, lang: Lang, system: System) -> Strin
             || NONE.into(),
             |word| choice_text(input.path, word, lang).into(),
         ),
+        // The lines of a file are no value to show in a row.
+        Kind::Text { .. } => scenario.text(input.path).map_or(NONE, |_| "CSV").into(),
         Kind::Layouts => {
             let names: Vec<_> = scenario.layouts().iter().map(|l| l.name()).collect();
             names.join(" ")
@@ -68,16 +70,9 @@ fn text(input: &Input, scenario: &Scenario, lang: Lang, system: System) -> Strin
 /// A choice in words where the catalogue has some, or the word itself: a layout is named by its letters.
 #[must_use]
 pub fn choice_text<'a>(path: &str, word: &'a str, lang: Lang) -> &'a str {
-    words::find(lang, &choice_key(path, word)).unwrap_or(word)
-}
-
-fn choice_key(path: &str, word: &str) -> String {
-    let prefix = match path {
-        "vehicle.base" => "vehicle.",
-        "surface.kind" => "surface.",
-        _ => "option.",
-    };
-    prefix.to_owned() + word
+    input::find(path)
+        .and_then(|input| words::find(lang, &input.choice_key(word)))
+        .unwrap_or(word)
 }
 
 /// The differences as one sentence: what was pinned, and what it is now.
@@ -158,7 +153,7 @@ mod tests {
                 continue;
             };
             for word in choices {
-                let key = choice_key(input.path, word);
+                let key = input.choice_key(word);
                 assert!(words::find(Lang::English, &key).is_some(), "{key}");
             }
         }

@@ -2,7 +2,8 @@
 
 use crate::figure::svg::FILE_FONT;
 use crate::figure::{SvgOptions, Theme};
-use crate::visual::{Look, View, Visual};
+use crate::visual::{Drawing, Look, View, Visual};
+use axlewright_core::units::System;
 use axlewright_core::words::Lang;
 use axlewright_core::{Problem, Scenario};
 
@@ -11,7 +12,17 @@ use axlewright_core::{Problem, Scenario};
 pub fn scenario_toml(scenario: &Scenario) -> String {
     let mut toml = String::new();
     for (path, text) in scenario.entries() {
-        let escaped = text.replace('\\', "\\\\").replace('"', "\\\"");
+        let mut escaped = String::with_capacity(text.len());
+        for letter in text.chars() {
+            match letter {
+                '\\' => escaped.push_str("\\\\"),
+                '"' => escaped.push_str("\\\""),
+                '\n' => escaped.push_str("\\n"),
+                '\r' => escaped.push_str("\\r"),
+                '\t' => escaped.push_str("\\t"),
+                other => escaped.push(other),
+            }
+        }
         toml.push_str(&format!("{path} = \"{escaped}\"\n"));
     }
     toml
@@ -30,21 +41,63 @@ pub fn figure_file(
     theme: Theme,
 ) -> Result<String, Problem> {
     let drawing = visual.draw(scenario, view, look)?;
-    let topic = visual.topic.name;
-    let mut metadata = format!(
-        "# axlewright {} figure {topic} --view {}\n",
-        env!("CARGO_PKG_VERSION"),
-        view.word()
-    );
+    let options = options(look, theme);
+    Ok(drawn_file(
+        &drawing,
+        visual,
+        scenario,
+        (view, theme),
+        &options,
+    ))
+}
+
+/// How a figure looks where it does not look as usual, as options of the program's command `figure`.
+#[must_use]
+pub fn options(look: &Look, theme: Theme) -> String {
+    let mut options = String::new();
     if look.lang != Lang::English {
-        metadata.insert_str(metadata.len() - 1, &format!(" --lang {}", look.lang.tag()));
+        options.push_str(&format!(" --lang {}", look.lang.tag()));
     }
+    if look.system == System::Us {
+        options.push_str(" --units us");
+    }
+    // A browser saves light figures of the usual width alone.
+    #[cfg(not(target_arch = "wasm32"))]
+    {
+        if let Some(word) = theme.word() {
+            options.push_str(&format!(" --style {word}"));
+        }
+        if (look.width - crate::figure::WIDE).abs() > 1e-9 {
+            options.push_str(&format!(" --width {}", look.width));
+        }
+    }
+    #[cfg(target_arch = "wasm32")]
+    let _ = theme;
+    options
+}
+
+/// A drawing as a self-contained SVG file. `options` are those of the program's command `figure` that
+/// gave it, each with a space before it.
+#[must_use]
+pub fn drawn_file(
+    drawing: &Drawing,
+    visual: &Visual,
+    scenario: &Scenario,
+    (view, theme): (View, Theme),
+    options: &str,
+) -> String {
+    let topic = visual.topic.name;
+    let (version, word) = (env!("CARGO_PKG_VERSION"), view.word());
+    let mut metadata = format!("# axlewright {version} figure {topic} --view {word}{options}\n");
+    metadata.push_str(&format!(
+        "# Cite as: Axlewright {version}, figure of {topic}. SI where a value has no unit.\n"
+    ));
     metadata.push_str(&scenario_toml(scenario));
-    Ok(drawing.svg(&SvgOptions {
-        prefix: &format!("{topic}-{}", view.word()),
+    drawing.svg(&SvgOptions {
+        prefix: &format!("{topic}-{word}"),
         theme,
         font_family: FILE_FONT,
         metadata: &metadata,
         sized: true,
-    }))
+    })
 }

@@ -26,7 +26,7 @@ fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem
     let question = Question::from_scenario(scenario)?;
     Ok(match view {
         View::Chart => Drawing::Chart(chart::chart(scenario, &question, look)),
-        View::Side | View::Plan => Drawing::Scene(side(scenario, &question, look)),
+        _ => Drawing::Scene(side(scenario, &question, look)),
     })
 }
 

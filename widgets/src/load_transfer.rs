@@ -24,7 +24,7 @@ fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem
     let answer = solve(&question)?;
     Ok(match view {
         View::Chart => Drawing::Chart(chart(scenario, &question, &answer, look)),
-        View::Side | View::Plan => Drawing::Scene(side(scenario, &question, &answer, look)),
+        _ => Drawing::Scene(side(scenario, &question, &answer, look)),
     })
 }
 
@@ -221,6 +221,7 @@ fn chart(scenario: &Scenario, question: &Question, answer: &Answer, look: &Look)
         ],
         pinned,
         verticals,
+        names: Vec::new(),
         decimal_mark: look.lang.decimal_mark(),
         x_input: Some("load_transfer.acceleration"),
     }

@@ -27,7 +27,7 @@ fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem
     let question = Question::from_scenario(scenario)?;
     Ok(match view {
         View::Chart => Drawing::Chart(chart(scenario, &question, look)?),
-        View::Side | View::Plan => Drawing::Scene(plan(scenario, &question, look)?),
+        _ => Drawing::Scene(plan(scenario, &question, look)?),
     })
 }
 

@@ -22,6 +22,8 @@ pub fn value_text(report: &Report, reading: &Reading, lang: Lang, system: System
         (ReadingValue::Flag(flag), _) => {
             words::get(lang, if *flag { "ui.yes" } else { "ui.no" }).into()
         }
+        (ReadingValue::Sentence(sentence), _) => sentence.text(lang, system),
+        (ReadingValue::Layout(layout), _) => layout.name().into(),
     }
 }
 
@@ -29,10 +31,13 @@ pub fn value_text(report: &Report, reading: &Reading, lang: Lang, system: System
 #[must_use]
 pub fn label_text(report: &Report, reading: &Reading, lang: Lang) -> String {
     let label = words::get(lang, &report.topic.output_key(reading.output));
-    if reading.layout.is_empty() {
-        label.into()
-    } else {
-        format!("{}: {label}", reading.layout)
+    match reading.layout {
+        "" => label.into(),
+        // A layout has its name, a surface a word.
+        of => {
+            let word = words::find(lang, &["surface.short.", of].concat()).unwrap_or(of);
+            [word, ": ", label].concat()
+        }
     }
 }
 
@@ -67,6 +72,8 @@ pub fn rows(report: &Report, lang: Lang) -> Vec<Row> {
                 ),
                 ReadingValue::Word(word) => ((*word).to_owned(), ""),
                 ReadingValue::Flag(flag) => (flag.to_string(), ""),
+                ReadingValue::Sentence(sentence) => (sentence.text(lang, System::Si), ""),
+                ReadingValue::Layout(layout) => (layout.name().to_owned(), ""),
             };
             Row {
                 path: reading.path.clone(),

@@ -23,7 +23,7 @@ pub const VISUAL: Visual = Visual {
 fn draw(scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
     let question = Question::from_scenario(scenario)?;
     Ok(match view {
-        View::Plan => Drawing::Scene(rows(scenario, &question, look)?),
+        View::Plan | View::Bars => Drawing::Scene(rows(scenario, &question, look)?),
         View::Side => Drawing::Scene(side(scenario, &question, look)?),
         View::Chart => Drawing::Chart(chart(scenario, &question, look)?),
     })
@@ -314,6 +314,7 @@ fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Result<Chart,
         present,
         pinned,
         verticals,
+        names: Vec::new(),
         decimal_mark: look.lang.decimal_mark(),
         x_input: Some("surface.friction_peak"),
     })

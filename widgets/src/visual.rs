@@ -1,8 +1,12 @@
 //! What a topic looks like: its views, each drawn from a scenario and its answer.
 
-use crate::figure::{BodyKind, Chart, ForceScale, ScaleBar, Scene, SvgOptions, chart_svg, svg};
+use crate::figure::{
+    BodyKind, Chart, ForceScale, ScaleBar, Scene, SvgOptions, chart_svg, reveal, svg,
+};
 use axlewright_core::format;
-use axlewright_core::topic::{TOPICS, Topic};
+use axlewright_core::layout::Layout;
+use axlewright_core::talk::Parts;
+use axlewright_core::topic::Topic;
 use axlewright_core::units::{Dimension, System};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, vehicle};
@@ -14,13 +18,15 @@ pub enum View {
     Side,
     /// From above.
     Plan,
+    /// Bars, a row for each layout.
+    Bars,
     /// A chart.
     Chart,
 }
 
 impl View {
     /// Every view.
-    pub const ALL: [Self; 3] = [Self::Side, Self::Plan, Self::Chart];
+    pub const ALL: [Self; 4] = [Self::Side, Self::Plan, Self::Bars, Self::Chart];
 
     /// Its word on the command line and in links.
     #[must_use]
@@ -28,6 +34,7 @@ impl View {
         match self {
             Self::Side => "side",
             Self::Plan => "plan",
+            Self::Bars => "bars",
             Self::Chart => "chart",
         }
     }
@@ -44,6 +51,8 @@ pub struct Look<'a> {
     pub system: System,
     /// A pinned scenario, drawn as a ghost.
     pub pinned: Option<&'a Scenario>,
+    /// Parts of the scene that are drawn. A chart is always whole.
+    pub parts: Parts,
     /// Whether the figure carries its caution. An element shows it beside the figure instead.
     pub caution: bool,
 }
@@ -55,6 +64,7 @@ impl Default for Look<'_> {
             lang: Lang::English,
             system: System::Si,
             pinned: None,
+            parts: Parts::FIGURE,
             caution: true,
         }
     }
@@ -62,6 +72,10 @@ impl Default for Look<'_> {
 
 /// A drawn view.
 #[derive(Clone, Debug)]
+#[allow(
+    clippy::large_enum_variant,
+    reason = "a drawing is made once and kept once"
+)]
 pub enum Drawing {
     /// A scene.
     Scene(Scene),
@@ -110,19 +124,42 @@ pub struct Visual {
     pub table: &'static [&'static str],
     /// Path of the input that is the time shown, where the topic has a run to play.
     pub playback: Option<&'static str>,
+    /// Does a piece of the work on a scenario and says whether all is done, where an answer takes longer
+    /// than a frame.
+    pub work: Option<Work>,
+    /// Output whose time the playback covers with some to spare; `*` stands for the shown layout.
+    pub playback_to: &'static str,
 }
+
+/// A piece of the work on a scenario; whether all of it is done.
+pub(crate) type Work = fn(&Scenario) -> Result<bool, Problem>;
 
 /// Draws a view of a scenario.
 pub(crate) type Draw = fn(&Scenario, View, &Look) -> Result<Drawing, Problem>;
 
-/// The looks of all topics, in the order of [`TOPICS`].
-pub const VISUALS: &[&Visual] = &[
-    &crate::load_transfer::VISUAL,
-    &crate::traction::VISUAL,
-    &crate::motor_split::VISUAL,
-    &crate::launch::VISUAL,
-    &crate::turn_in_place::VISUAL,
-];
+/// Names every topic once: natively they make one table, and in the browser a part of the wasm each.
+macro_rules! visuals {
+    ($($topic:ident),* $(,)?) => {
+        /// The looks of all topics, in the order of [`TOPICS`](axlewright_core::topic::TOPICS). In the
+        /// browser, whoever names this table fetches every topic.
+        pub const VISUALS: &[&Visual] = &[$(&crate::$topic::VISUAL),*];
+
+        #[cfg(target_arch = "wasm32")]
+        crate::element::parts::topic_parts!($($topic),*);
+    };
+}
+
+visuals!(
+    load_transfer,
+    traction,
+    motor_split,
+    launch,
+    cornering,
+    turn_in_place,
+    idle_drag,
+    packaging,
+    choice
+);
 
 impl Visual {
     /// A topic with a side view and a chart, without table or run.
@@ -133,6 +170,8 @@ impl Visual {
             draw,
             table: &[],
             playback: None,
+            work: None,
+            playback_to: "layouts.*.time_to_100_km_h",
         }
     }
 
@@ -166,8 +205,12 @@ impl Visual {
     /// # Errors
     /// A [`Problem`] of the scenario.
     pub fn draw(&self, scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
-        debug_assert!(TOPICS.iter().any(|t| t.name == self.topic.name));
-        (self.draw)(scenario, view, look)
+        debug_assert!(self.views.contains(&view));
+        let mut drawing = (self.draw)(scenario, view, look)?;
+        if let Drawing::Scene(scene) = &mut drawing {
+            reveal(scene, look.parts);
+        }
+        Ok(drawing)
     }
 }
 
@@ -247,6 +290,20 @@ impl Voice {
             label: self.quantity(force_n, Dimension::Force, 2),
         }
     }
+}
+
+/// How many layouts a chart draws at most: more lines cannot be told apart.
+pub(crate) const MOST_LAYOUTS: usize = 4;
+
+/// The layouts that a chart draws: the first of those compared, and the shown one among them.
+pub(crate) fn drawn_layouts(scenario: &Scenario) -> Vec<Layout> {
+    let mut layouts = scenario.layouts();
+    let shown = scenario.layout();
+    if layouts.iter().position(|layout| *layout == shown) >= Some(MOST_LAYOUTS) {
+        layouts.insert(0, shown);
+    }
+    layouts.truncate(MOST_LAYOUTS);
+    layouts
 }
 
 /// The outline that a scenario's figures draw.

@@ -10,6 +10,8 @@ use crate::GRAVITY_M_S2;
 use crate::integrate::State;
 use crate::layout::Layout;
 use crate::load_transfer::{self, AxleLoads};
+use crate::math;
+use crate::motor;
 use crate::tyre;
 use crate::vehicle::{AirForces, Slope};
 use core::f64::consts::TAU;
@@ -21,23 +23,54 @@ const LEAST_SPINNING: f64 = 5e-4;
 /// A layout of the question, with all that does not change during a run.
 pub(super) struct Car<'a> {
     pub(super) question: &'a Question,
-    /// Motors of each axle.
-    pub(super) motors: [f64; 2],
+    pub(super) driven: [bool; 2],
     /// Mass of the spinning parts of each axle, J/R² \[kg\].
     pub(super) spinning_kg: [f64; 2],
-    /// Axle loads at rest on the level \[N\].
+    /// Force at the rims of an axle for a torque at the shaft of each of its motors, n·i·η/R \[1/m\].
+    pub(super) rims_per_m: [f64; 2],
+    /// Speed of a motor's shaft for a speed of the tread, i/R \[rad/m\].
+    pub(super) shaft_per_m: f64,
+    /// Axle loads at rest on the level, and on the slope \[N\].
     level_n: [f64; 2],
+    slope_n: [f64; 2],
+    /// Load that a newton of drag moves, h_d/L.
+    drag_moves: f64,
     /// Load that a metre per second squared moves, m·h/L \[kg\].
     moved_kg: f64,
     /// Grade resistance W·sin θ \[N\].
     pub(super) grade_n: f64,
+    springs: Option<[Spring; 2]>,
+}
+
+/// The springs of an end, for the mass that stands on it.
+#[derive(Clone, Copy)]
+struct Spring {
+    /// Stiffness over mass ω² \[1/s²\], and damping over mass 2·ζ·ω \[1/s\].
+    stiffness: f64,
+    damping: f64,
+    /// Share of a load change that the springs carry; links pass on the rest at once.
+    share: f64,
+    /// Mass of the end \[kg\], and the rate of the springs' speed for each newton that moves \[1/kg\].
+    mass_kg: f64,
+    share_per_kg: f64,
 }
 
 /// Loads as straight lines in the acceleration: N = at_rest + per_m_s2·a.
 #[derive(Clone, Copy)]
-struct LoadLines {
-    at_rest_n: [f64; 2],
-    per_m_s2: [f64; 2],
+pub(super) struct LoadLines {
+    pub(super) at_rest_n: [f64; 2],
+    pub(super) per_m_s2: [f64; 2],
+}
+
+impl LoadLines {
+    /// Axle loads at an acceleration; an axle in the air carries none \[N\].
+    pub(super) fn at(&self, acceleration_m_s2: f64) -> [f64; 2] {
+        let [front, rear] = self.at_rest_n;
+        [
+            math::larger(front + self.per_m_s2[0] * acceleration_m_s2, 0.0),
+            math::larger(rear + self.per_m_s2[1] * acceleration_m_s2, 0.0),
+        ]
+    }
 }
 
 impl<'a> Car<'a> {
@@ -50,58 +83,78 @@ impl<'a> Car<'a> {
         } else {
             0.0
         };
-        let level =
-            load_transfer::axle_loads(chassis, &AirForces::default(), Slope::from_grade(0.0), 0.0);
+        let still = |slope| {
+            let AxleLoads { front_n, rear_n } =
+                load_transfer::axle_loads(chassis, &AirForces::default(), slope, 0.0);
+            [front_n, rear_n]
+        };
+        let level_n = still(Slope::from_grade(0.0));
+        let rims_per_m = motor::tractive_force_n(
+            1.0,
+            question.ratio,
+            question.gear_efficiency,
+            question.radius_m,
+        );
+        let springs = question.springs.map(|springs| {
+            let end = |frequency_hz: f64, anti: f64, level_n: f64| {
+                let omega = TAU * frequency_hz;
+                Spring {
+                    stiffness: omega * omega,
+                    damping: 2.0 * springs.damping_ratio * omega,
+                    share: 1.0 - anti,
+                    mass_kg: level_n / GRAVITY_M_S2,
+                    share_per_kg: (1.0 - anti) * GRAVITY_M_S2 / level_n,
+                }
+            };
+            [
+                end(
+                    springs.ride_frequency_front_hz,
+                    springs.anti_lift_front,
+                    level_n[0],
+                ),
+                end(
+                    springs.ride_frequency_rear_hz,
+                    springs.anti_squat_rear,
+                    level_n[1],
+                ),
+            ]
+        });
         Self {
             question,
-            motors,
+            driven: motors.map(|count| count > 0.0),
             spinning_kg: motors.map(|count| {
                 // J = 2·J_w + n·J_m·i²
                 let inertia = 2.0 * question.wheel_inertia_kg_m2
                     + count * question.rotor_inertia_kg_m2 * question.ratio * question.ratio;
                 (inertia / square).max(least_kg)
             }),
-            level_n: [level.front_n, level.rear_n],
+            rims_per_m: motors.map(|count| count * rims_per_m),
+            shaft_per_m: question.ratio / question.radius_m,
+            level_n,
+            slope_n: still(question.slope),
+            drag_moves: question.air.drag_height_m / chassis.wheelbase_m(),
             moved_kg: chassis.mass_kg() * chassis.cg_height_m() / chassis.wheelbase_m(),
             grade_n: chassis.weight_n() * question.slope.sin,
+            springs,
         }
     }
 
-    pub(super) fn driven(&self, axle: usize) -> bool {
-        self.motors[axle] > 0.0
-    }
-
-    /// Loads in steady state, front and rear, at an acceleration \[N\].
-    fn steady_n(&self, air: &AirForces, acceleration_m_s2: f64) -> [f64; 2] {
-        let question = self.question;
-        let AxleLoads { front_n, rear_n } =
-            load_transfer::axle_loads(&question.chassis, air, question.slope, acceleration_m_s2);
-        [front_n, rear_n]
-    }
-
-    /// ω, 2·ζ·ω, and the share of a load change that the springs carry, at each end.
-    fn springs(&self) -> Option<[(f64, f64, f64); 2]> {
-        self.question.springs.map(|springs| {
-            let end = |frequency_hz: f64, anti: f64| {
-                let omega = TAU * frequency_hz;
-                (omega, 2.0 * springs.damping_ratio * omega, 1.0 - anti)
-            };
-            [
-                end(springs.ride_frequency_front_hz, springs.anti_lift_front),
-                end(springs.ride_frequency_rear_hz, springs.anti_squat_rear),
-            ]
-        })
+    /// Loads in steady state without acceleration, front and rear \[N\].
+    fn steady_n(&self, air: &AirForces) -> [f64; 2] {
+        let moved_n = self.drag_moves * air.drag_n;
+        [
+            self.slope_n[0] - moved_n - air.lift_front_n,
+            self.slope_n[1] + moved_n - air.lift_rear_n,
+        ]
     }
 
     /// The state at rest, with the body on its springs as the slope has it.
     pub(super) fn at_rest(&self) -> State {
         let mut state = [0.0; crate::integrate::MOST];
-        if let Some(springs) = self.springs() {
-            let steady = self.steady_n(&self.question.air.forces(0.0), 0.0);
-            for (axle, (omega, _, share)) in springs.into_iter().enumerate() {
-                let end_kg = self.level_n[axle] / GRAVITY_M_S2;
-                let moved_n = self.gained_n(axle, steady);
-                state[SPRING[axle]] = share * moved_n / (end_kg * omega * omega);
+        if let Some(springs) = &self.springs {
+            for (axle, spring) in springs.iter().enumerate() {
+                let moved_n = self.gained_n(axle, self.slope_n);
+                state[SPRING[axle]] = spring.share_per_kg * moved_n / spring.stiffness;
             }
         }
         state
@@ -117,23 +170,25 @@ impl<'a> Car<'a> {
     }
 
     fn load_lines(&self, state: &State, still_n: [f64; 2]) -> LoadLines {
-        let steady = LoadLines {
+        let mut lines = LoadLines {
             at_rest_n: still_n,
             per_m_s2: [-self.moved_kg, self.moved_kg],
         };
-        let Some(springs) = self.springs() else {
-            return steady;
+        let Some(springs) = &self.springs else {
+            return lines;
         };
-        let mut lines = steady;
-        for (axle, (omega, damping, share)) in springs.into_iter().enumerate() {
-            let end_kg = self.level_n[axle] / GRAVITY_M_S2;
-            let at = SPRING[axle];
+        for axle in 0..2 {
+            let (spring, at) = (&springs[axle], SPRING[axle]);
             // Springs and dampers press with k·x + c·dx/dt; the links pass on the rest at once.
-            let pressed_n = end_kg * (omega * omega * state[at] + damping * state[at + 1]);
-            let linked_n = (1.0 - share) * self.gained_n(axle, still_n);
-            let sign = if axle == 0 { -1.0 } else { 1.0 };
-            lines.at_rest_n[axle] = self.level_n[axle] + sign * (pressed_n + linked_n);
-            lines.per_m_s2[axle] *= 1.0 - share;
+            let pressed = spring.stiffness * state[at] + spring.damping * state[at + 1];
+            let linked_n = (1.0 - spring.share) * self.gained_n(axle, still_n);
+            let moved_n = spring.mass_kg * pressed + linked_n;
+            lines.at_rest_n[axle] = if axle == 0 {
+                self.level_n[0] - moved_n
+            } else {
+                self.level_n[1] + moved_n
+            };
+            lines.per_m_s2[axle] *= 1.0 - spring.share;
         }
         lines
     }
@@ -143,19 +198,19 @@ impl<'a> Car<'a> {
         let question = self.question;
         let speed = state[SPEED];
         let air = question.air.forces(speed);
-        let still_n = self.steady_n(&air, 0.0);
+        let still_n = self.steady_n(&air);
         let lines = self.load_lines(state, still_n);
-        let loads =
-            |a: f64| [0, 1].map(|axle| (lines.at_rest_n[axle] + lines.per_m_s2[axle] * a).max(0.0));
-        let along_n = air.drag_n + self.grade_n;
-        let rolling_n =
-            question.rolling_resistance * (lines.at_rest_n[0] + lines.at_rest_n[1]).max(0.0);
-        let resistance_n = along_n + rolling_n;
-        // Highest acceleration with the front wheels on the ground.
-        let lift = if self.moved_kg > 0.0 {
-            still_n[0] / self.moved_kg
-        } else {
-            f64::INFINITY
+        let rolling_n = question.rolling_resistance
+            * math::larger(lines.at_rest_n[0] + lines.at_rest_n[1], 0.0);
+        let around = Surroundings {
+            resistance_n: air.drag_n + self.grade_n + rolling_n,
+            // Highest acceleration with the front wheels on the ground.
+            lift_m_s2: if self.moved_kg > 0.0 {
+                still_n[0] / self.moved_kg
+            } else {
+                f64::INFINITY
+            },
+            lines,
         };
         let mut instant = Instant {
             acceleration_m_s2: 0.0,
@@ -166,59 +221,46 @@ impl<'a> Car<'a> {
             air,
             rolling_n,
         };
-        let treads = match question.slip {
-            None => [speed; 2],
-            Some(_) => TREAD.map(|at| state[at]),
-        };
-        let grip = |axle: usize, load_n: f64| {
-            let (grip_n, per_n) = tyre::axle_grip(
-                question.friction,
-                load_n,
-                question.load_sensitivity,
-                question.reference_load_n,
-            );
-            (grip_n, per_n * lines.per_m_s2[axle])
-        };
-        let around = Surroundings {
-            resistance_n,
-            lift_m_s2: lift,
-            loads: &loads,
-            grip: &grip,
-        };
         // Force that the motors bring to the rims of the wheels.
         let mut rims_n = [0.0; 2];
-        match &question.slip {
-            None => self.gripping(&mut instant, &mut rims_n, speed, &around),
-            Some(slip) => self.slipping(&mut instant, &mut rims_n, state, slip, &around),
-        }
+        let treads = match &question.slip {
+            None => {
+                self.gripping(&mut instant, &mut rims_n, speed, &around);
+                [speed; 2]
+            }
+            Some(slip) => {
+                self.slipping(&mut instant, &mut rims_n, state, slip, &around);
+                [state[TREAD[0]], state[TREAD[1]]]
+            }
+        };
         // The brake holds the car until the tyres push harder than the hill.
         if speed <= 0.0 && instant.acceleration_m_s2 < 0.0 {
             instant.acceleration_m_s2 = 0.0;
         }
-        let asked = rims_n[0] * treads[0] + rims_n[1] * treads[1];
-        instant.motor_w = asked / question.gear_efficiency;
+        instant.motor_w =
+            (rims_n[0] * treads[0] + rims_n[1] * treads[1]) / question.gear_efficiency;
         if let Some(rates) = rates {
-            self.rates(state, &instant, (rims_n, treads), still_n, rates);
+            self.rates(state, &instant, rims_n, still_n, rates);
         }
         instant
     }
 
+    /// Writes the rates that this car has; the others stay zero.
     fn rates(
         &self,
         state: &State,
         instant: &Instant,
-        (rims_n, treads_m_s): ([f64; 2], [f64; 2]),
+        rims_n: [f64; 2],
         still_n: [f64; 2],
         rates: &mut State,
     ) {
         let speed = state[SPEED];
         let acceleration = instant.acceleration_m_s2;
-        *rates = [0.0; crate::integrate::MOST];
         rates[DISTANCE] = speed;
         rates[SPEED] = acceleration;
         if let Some(slip) = &self.question.slip {
             for axle in 0..2 {
-                if self.driven(axle) {
+                if self.driven[axle] {
                     let tread = state[TREAD[axle]];
                     // J/R²·du/dt = T/R − F
                     rates[TREAD[axle]] =
@@ -229,21 +271,20 @@ impl<'a> Car<'a> {
                 }
             }
         }
-        if let Some(springs) = self.springs() {
-            for (axle, (omega, damping, share)) in springs.into_iter().enumerate() {
-                let end_kg = self.level_n[axle] / GRAVITY_M_S2;
-                let at = SPRING[axle];
+        if let Some(springs) = &self.springs {
+            for axle in 0..2 {
+                let (spring, at) = (&springs[axle], SPRING[axle]);
                 let gained_n = self.gained_n(axle, still_n) + self.moved_kg * acceleration;
                 // d²x/dt² = (1 − anti)·ΔN/m_end − ω²·x − 2·ζ·ω·dx/dt
                 rates[at] = state[at + 1];
-                rates[at + 1] =
-                    share * gained_n / end_kg - omega * omega * state[at] - damping * state[at + 1];
+                rates[at + 1] = spring.share_per_kg * gained_n
+                    - spring.stiffness * state[at]
+                    - spring.damping * state[at + 1];
             }
         }
         rates[DRAG_WORK] = instant.air.drag_n * speed;
         rates[ROLLING_WORK] = instant.rolling_n * speed;
-        rates[MOTOR_WORK] =
-            (rims_n[0] * treads_m_s[0] + rims_n[1] * treads_m_s[1]) / self.question.gear_efficiency;
+        rates[MOTOR_WORK] = instant.motor_w;
         rates[PUSH] = instant.forces_n[0] + instant.forces_n[1];
         // While the brake holds the car, it takes up what the tyres push.
         rates[HOLD] = if acceleration > 0.0 || speed > 0.0 {
@@ -266,7 +307,7 @@ impl<'a> Car<'a> {
         let speed = state[SPEED];
         let mut sum = 0.0;
         for axle in 0..2 {
-            let tread = if self.driven(axle) && self.question.slip.is_some() {
+            let tread = if self.driven[axle] && self.question.slip.is_some() {
                 state[TREAD[axle]]
             } else {
                 speed

@@ -60,10 +60,10 @@ pub fn course(question: &Question, layout: Layout) -> Rc<Course> {
 
 fn trace(question: &Question, layout: Layout) -> Course {
     let mut points: Vec<Point> = Vec::new();
-    let run = follow_run(question, layout, &mut |step, now| {
+    let run = follow_run(question, layout, &mut |way, now| {
         let point = Point {
-            time_s: step.time_s + step.length_s,
-            speed_m_s: step.value(1.0, state::SPEED),
+            time_s: way.time_s,
+            speed_m_s: way.state[state::SPEED],
             limits: now.limits,
         };
         let Some(last) = points.last() else {

@@ -1,10 +1,12 @@
 //! What motors and tyres make of an instant: the force of each axle and what limits it.
 
 use super::Slip;
-use super::car::Car;
+use super::car::{Car, LoadLines};
 use super::state::{AxleLimit, Instant, SLIP, SPEED, TREAD};
 use crate::integrate::State;
-use crate::motor::{self, EndOf};
+use crate::math;
+use crate::motor::EndOf;
+use crate::tyre;
 
 /// Time in which traction control brings the slip of the tyre to its target \[s\].
 const SLIP_TIME_S: f64 = 0.03;
@@ -15,37 +17,38 @@ const WHEEL_TIME_S: f64 = 0.01;
 const LIFT_ROOM: f64 = 0.05;
 
 /// What the forces of an instant depend on besides the state.
-pub(super) struct Surroundings<'a> {
+pub(super) struct Surroundings {
     /// All that holds the car back \[N\].
     pub(super) resistance_n: f64,
     /// Acceleration that lifts the front axle \[m/s²\].
     pub(super) lift_m_s2: f64,
-    /// Axle loads at an acceleration \[N\].
-    pub(super) loads: &'a dyn Fn(f64) -> [f64; 2],
-    /// Grip of an axle at a load \[N\], and its slope with acceleration \[kg\].
-    pub(super) grip: &'a dyn Fn(usize, f64) -> (f64, f64),
+    /// Axle loads at an acceleration.
+    pub(super) lines: LoadLines,
 }
 
 impl Car<'_> {
     /// Tractive force that the motors of an axle have at a tread speed \[N\], and what ends it.
     fn motor_force_n(&self, axle: usize, tread_m_s: f64) -> (f64, AxleLimit) {
-        let question = self.question;
-        let (torque_n_m, end) = question
-            .motor
-            .torque(tread_m_s / question.radius_m * question.ratio);
-        let force_n = self.motors[axle]
-            * motor::tractive_force_n(
-                torque_n_m,
-                question.ratio,
-                question.gear_efficiency,
-                question.radius_m,
-            );
+        let (torque_n_m, end) = self.question.motor.torque(tread_m_s * self.shaft_per_m);
         let limit = match end {
             EndOf::Torque => AxleLimit::Torque,
             EndOf::Power => AxleLimit::Power,
             EndOf::Speed => AxleLimit::MotorSpeed,
         };
-        (force_n, limit)
+        (torque_n_m * self.rims_per_m[axle], limit)
+    }
+
+    /// Grip of an axle at an acceleration \[N\], and its slope there \[kg\].
+    #[inline(always)]
+    fn grip(&self, axle: usize, around: &Surroundings, acceleration_m_s2: f64) -> (f64, f64) {
+        let question = self.question;
+        let (grip_n, per_n) = tyre::axle_grip(
+            question.friction,
+            around.lines.at(acceleration_m_s2)[axle],
+            question.load_sensitivity,
+            question.reference_load_n,
+        );
+        (grip_n, per_n * around.lines.per_m_s2[axle])
     }
 
     /// What the battery leaves of the motors' force, 0 to 1.
@@ -88,6 +91,40 @@ impl Car<'_> {
         acceleration
     }
 
+    /// As [`Self::balance`], for tyres that use a share of their grip, where both axles stay on the
+    /// ground and their grip falls with load in a straight line: then ΣF(a) is a parabola.
+    ///
+    /// An axle gives y·μ·N·(1 + k − k·N/(2·N_0)) with N = n + n'·a, an undriven one −J/R²·a.
+    #[allow(clippy::needless_range_loop, reason = "as in `integrate`")]
+    fn pushed(&self, used: [f64; 2], around: &Surroundings) -> Option<f64> {
+        let question = self.question;
+        let (whole, falls) = (
+            1.0 + question.load_sensitivity,
+            0.5 * question.load_sensitivity / question.reference_load_n,
+        );
+        let mut square = 0.0;
+        let mut slope = question.chassis.mass_kg();
+        let mut rest = -around.resistance_n;
+        for axle in 0..2 {
+            if self.driven[axle] {
+                let (load_n, per) = (around.lines.at_rest_n[axle], around.lines.per_m_s2[axle]);
+                let friction = used[axle] * question.friction;
+                square += friction * falls * per * per;
+                slope -= friction * per * (whole - 2.0 * falls * load_n);
+                rest += friction * load_n * (whole - falls * load_n);
+            } else {
+                slope += self.spinning_kg[axle];
+            }
+        }
+        // square·a² + slope·a − rest = 0: the larger root of ΣF(a) − m·a − R.
+        let found = 2.0 * rest / (slope + math::sqrt(slope * slope + 4.0 * square * rest));
+        let loads_n = around.lines.at(found);
+        let holds = |axle: usize| {
+            !self.driven[axle] || loads_n[axle] > 0.0 && whole - falls * loads_n[axle] > 0.1
+        };
+        (slope > 0.0 && found.is_finite() && holds(0) && holds(1)).then_some(found)
+    }
+
     /// Tyres that grip at once: each axle pushes with the smaller of motor and grip.
     pub(super) fn gripping(
         &self,
@@ -101,8 +138,8 @@ impl Car<'_> {
         let one = |motor_n: f64, axle: usize, a: f64| {
             // F = T/R − J/R²·a, but no more than the tyres hold.
             let spun_n = motor_n - self.spinning_kg[axle] * a;
-            let (grip_n, grip_slope) = (around.grip)(axle, (around.loads)(a)[axle]);
-            if self.driven(axle) && grip_n < spun_n {
+            let (grip_n, grip_slope) = self.grip(axle, around, a);
+            if self.driven[axle] && grip_n < spun_n {
                 (grip_n, grip_slope, true)
             } else {
                 (spun_n, -self.spinning_kg[axle], false)
@@ -124,7 +161,7 @@ impl Car<'_> {
         let mut found = solve(&motor);
         let asked = |motor: &[(f64, AxleLimit); 2], a: f64| {
             [0, 1].map(|axle| {
-                if self.driven(axle) {
+                if self.driven[axle] {
                     one(motor[axle].0, axle, a).0 + self.spinning_kg[axle] * a
                 } else {
                     0.0
@@ -139,12 +176,12 @@ impl Car<'_> {
         }
         *rims_n = asked(&motor, found);
         instant.acceleration_m_s2 = found;
-        instant.loads_n = (around.loads)(found);
+        instant.loads_n = around.lines.at(found);
         let lifting = found >= lift;
         for (axle, (motor_n, end)) in motor.into_iter().enumerate() {
             let (force_n, _, gripped) = one(motor_n, axle, found);
             instant.forces_n[axle] = force_n;
-            if self.driven(axle) {
+            if self.driven[axle] {
                 instant.limits[axle] = match (lifting, gripped) {
                     (true, _) => AxleLimit::FrontLift,
                     (_, true) => AxleLimit::Grip,
@@ -154,7 +191,7 @@ impl Car<'_> {
         }
         if self.settle(instant, around) {
             *rims_n = [0, 1].map(|axle| {
-                if self.driven(axle) {
+                if self.driven[axle] {
                     instant.forces_n[axle] + self.spinning_kg[axle] * found
                 } else {
                     0.0
@@ -173,7 +210,7 @@ impl Car<'_> {
             return false;
         }
         let weights = [0, 1].map(|axle| {
-            if self.driven(axle) {
+            if self.driven[axle] {
                 instant.loads_n[axle] + 1e-9
             } else {
                 0.0
@@ -194,33 +231,37 @@ impl Car<'_> {
         slip: &Slip,
         around: &Surroundings,
     ) {
-        let used = SLIP.map(|at| slip.curve.share(state[at]));
-        let one = |axle: usize, load_n: f64, a: f64| {
-            if self.driven(axle) {
-                let (grip_n, slope) = (around.grip)(axle, load_n);
+        let mut used = [0.0; 2];
+        for axle in 0..2 {
+            if self.driven[axle] {
+                used[axle] = slip.curve.share(state[SLIP[axle]]);
+            }
+        }
+        let one = |axle: usize, a: f64| {
+            if self.driven[axle] {
+                let (grip_n, slope) = self.grip(axle, around, a);
                 (used[axle] * grip_n, used[axle] * slope)
             } else {
                 (-self.spinning_kg[axle] * a, -self.spinning_kg[axle])
             }
         };
-        let found = self.balance(0.0, around, &|a| {
-            let now = (around.loads)(a);
-            let (front, rear) = (one(0, now[0], a), one(1, now[1], a));
-            (front.0 + rear.0, front.1 + rear.1)
+        let found = self.pushed(used, around).unwrap_or_else(|| {
+            self.balance(0.0, around, &|a| {
+                let (front, rear) = (one(0, a), one(1, a));
+                (front.0 + rear.0, front.1 + rear.1)
+            })
         });
         instant.acceleration_m_s2 = found;
-        instant.loads_n = (around.loads)(found);
+        instant.loads_n = around.lines.at(found);
         let held = if state[SPEED] <= 0.0 {
             found.max(0.0)
         } else {
             found
         };
-        for axle in 0..2 {
-            instant.forces_n[axle] = one(axle, instant.loads_n[axle], found).0;
-        }
+        instant.forces_n = [one(0, found).0, one(1, found).0];
         self.settle(instant, around);
         for axle in 0..2 {
-            if !self.driven(axle) {
+            if !self.driven[axle] {
                 continue;
             }
             let tread = state[TREAD[axle]];
@@ -232,7 +273,8 @@ impl Car<'_> {
                 let now = state[SLIP[axle]];
                 let wanted = tread.abs() * now + slip.relaxation_m * (target - now) / SLIP_TIME_S;
                 let change = (wanted - (tread - state[SPEED])) / WHEEL_TIME_S;
-                let hold_n = (instant.forces_n[axle] + spinning_kg * (held + change)).max(0.0);
+                let hold_n =
+                    math::larger(instant.forces_n[axle] + spinning_kg * (held + change), 0.0);
                 if hold_n < rim_n {
                     (rim_n, limit) = (hold_n, AxleLimit::Grip);
                 }
@@ -259,7 +301,7 @@ impl Car<'_> {
         }
         // Past its peak slip a tyre is at its limit whatever the motor does.
         for axle in 0..2 {
-            if self.driven(axle) && state[SLIP[axle]] > slip.curve.peak_slip() {
+            if self.driven[axle] && state[SLIP[axle]] > slip.curve.peak_slip() {
                 instant.limits[axle] = AxleLimit::Grip;
             }
         }

@@ -11,6 +11,7 @@
 mod car;
 mod course;
 mod drive;
+mod quick;
 mod report;
 mod run;
 mod state;
@@ -18,6 +19,7 @@ mod state;
 mod tests;
 
 pub use course::{Course, Point, course};
+pub use quick::time_to_60_mph_s;
 pub use report::TOPIC;
 
 pub use run::{
@@ -30,7 +32,7 @@ use crate::error::Problem;
 use crate::load_transfer::Suspension;
 use crate::motor::Envelope;
 use crate::scenario::Scenario;
-use crate::surface::{self, Surface};
+use crate::surface;
 use crate::tyre::SlipCurve;
 use crate::vehicle::{Air, Chassis, Slope};
 
@@ -96,7 +98,7 @@ impl Question {
         let slip = number("vehicle.tyre_peak_slip")
             .filter(|_| full && number("vehicle.wheel_inertia").is_some())
             .map(|peak_slip| Slip {
-                curve: SlipCurve::new(peak_slip, sliding_ratio(scenario, friction)),
+                curve: SlipCurve::new(peak_slip, surface::sliding_over_peak(scenario, friction)),
                 relaxation_m: number("vehicle.tyre_relaxation_length").unwrap_or(0.3),
                 target: controlled.then(|| number("launch.slip_target").unwrap_or(peak_slip)),
             });
@@ -130,21 +132,5 @@ impl Question {
         self.wheel_inertia_kg_m2 = 0.0;
         self.rotor_inertia_kg_m2 = 0.0;
         self
-    }
-}
-
-/// Sliding over peak friction: what the scenario says of the ground, or the ratio of dry asphalt in the
-/// adhesion table where only the vehicle's own tyres are known.
-fn sliding_ratio(scenario: &Scenario, friction: f64) -> f64 {
-    let said = scenario
-        .given_number("surface.friction_sliding")
-        .or_else(|| {
-            let named = scenario.word("surface.kind").and_then(surface::find);
-            named.map(Surface::friction_sliding)
-        });
-    match said {
-        Some(sliding) => sliding / friction,
-        None => surface::find("asphalt_dry")
-            .map_or(1.0, |row| row.friction_sliding() / row.friction_peak()),
     }
 }

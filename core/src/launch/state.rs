@@ -19,6 +19,8 @@ pub(super) const MOTOR_WORK: usize = 14;
 /// Impulse of the tractive forces, and of all that holds the car back.
 pub(super) const PUSH: usize = 15;
 pub(super) const HOLD: usize = 16;
+/// Numbers in use, and those of them that set the step.
+pub(super) const COUNT: usize = 17;
 pub(super) const WATCHED: usize = 10;
 
 /// What keeps an axle from pushing harder.

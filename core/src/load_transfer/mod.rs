@@ -157,6 +157,16 @@ pub fn acceleration_at_ratio(
 ///
 /// # Errors
 /// [`Problem::NoAnswer`] when an axle would leave the ground.
+///
+/// ```
+/// use axlewright_core::{Scenario, load_transfer};
+/// let mut scenario = Scenario::default();
+/// scenario.set("vehicle.base", "esker")?;
+/// scenario.set("load_transfer.acceleration", "0.6 g")?;
+/// let answer = load_transfer::solve(&load_transfer::Question::from_scenario(&scenario)?)?;
+/// assert!((answer.loads.rear_n / answer.loads.front_n - 1.66).abs() < 0.01);
+/// # Ok::<(), axlewright_core::Problem>(())
+/// ```
 pub fn solve(question: &Question) -> Result<Answer, Problem> {
     let Question {
         chassis,

@@ -51,6 +51,7 @@ pub const TOPIC: Topic = Topic {
     ],
     outputs: OUTPUTS,
     solve: readings,
+    solve_without_run: None,
     working,
 };
 

@@ -137,6 +137,17 @@ pub(crate) fn counts(layout: Layout) -> [u8; 2] {
 ///
 /// # Errors
 /// [`Problem::NoAnswer`] when the air lifts an axle at the speed asked for.
+///
+/// ```
+/// use axlewright_core::{Scenario, layout::Layout, motor_split};
+/// let mut scenario = Scenario::default();
+/// scenario.set("vehicle.base", "esker")?;
+/// let question = motor_split::Question::from_scenario(&scenario)?;
+/// // Motors that all give the same torque use no more of the grip than a free split does.
+/// let answer = motor_split::solve(&question, Layout::F1R2)?;
+/// assert!(answer.equal.acceleration_m_s2 <= answer.limit.acceleration_m_s2);
+/// # Ok::<(), axlewright_core::Problem>(())
+/// ```
 pub fn solve(question: &Question, layout: Layout) -> Result<Answer, Problem> {
     let limit = traction::limit(&question.rest, layout)?;
     let [front, rear] = counts(layout);

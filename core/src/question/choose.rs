@@ -20,7 +20,7 @@ impl Asked {
         self.solved = self.scenario.clone();
         match choice {
             Choice::Larger(outputs) => {
-                let readings = self.topic.solve(&self.scenario)?;
+                let readings = self.topic.solve_without_run(&self.scenario)?;
                 let mut values = Vec::new();
                 for (output, word, key) in *outputs {
                     values.push(self.amount(&readings, output)?.value);
@@ -38,7 +38,7 @@ impl Asked {
                 words,
                 apart,
             } => {
-                let readings = self.topic.solve(&self.scenario)?;
+                let readings = self.topic.solve_without_run(&self.scenario)?;
                 for (one, other) in *apart {
                     let pair = (self.amount(&readings, one), self.amount(&readings, other));
                     if let (Ok(one_amount), Ok(other_amount)) = pair {
@@ -69,6 +69,12 @@ impl Asked {
                     choices.push((word, key.into()));
                 }
             }
+            Choice::Spot { output, slips } => {
+                if let Some((numbers, at)) = self.spoil(output, slips, draw)? {
+                    choices = numbers;
+                    right = Some(at);
+                }
+            }
         }
         let right = right.ok_or_else(|| unclear(self.question))?;
         self.right = Right::Choice { choices, right };
@@ -86,8 +92,8 @@ impl Asked {
             self.solved.unset("surface.kind");
         }
         self.solved.set(vary.path, &text)?;
-        let before = self.amount(&self.topic.solve(&self.scenario)?, output)?;
-        let after = self.amount(&self.topic.solve(&self.solved)?, output)?;
+        let before = self.amount(&self.topic.solve_without_run(&self.scenario)?, output)?;
+        let after = self.amount(&self.topic.solve_without_run(&self.solved)?, output)?;
         let share = (after.value - before.value) / before.value.abs();
         self.shown = vec![self.path(output)];
         self.change = Some(Change {

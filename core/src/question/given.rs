@@ -17,8 +17,13 @@ const NEVER_TOLD: &[&str] = &[
 impl Asked {
     /// The inputs to tell: those of the table, and every other one that moves the answer.
     pub(super) fn what_is_given(&self) -> Result<Vec<&'static str>, Problem> {
+        // A chart tells it all.
+        if self.traced.is_some() {
+            return Ok(Vec::new());
+        }
         let sought = match self.question.kind {
             Kind::Find { input, .. } => input,
+            Kind::Sketch(ref sketch) => sketch.input,
             _ => "",
         };
         let changed = self.change.as_ref().map_or("", |change| change.input);
@@ -39,9 +44,13 @@ impl Asked {
             }
         }
         let numbers = |scenario: &Scenario| -> Option<Vec<f64>> {
-            let readings = self.topic.solve(scenario).ok()?;
-            let value = |path: &String| crate::topic::number_of(&readings, path);
-            Some(self.shown.iter().filter_map(value).collect())
+            let mut all = Vec::new();
+            for probe in self.probes(scenario) {
+                let readings = self.topic.solve_without_run(&probe).ok()?;
+                let value = |path: &String| crate::topic::number_of(&readings, path);
+                all.extend(self.shown.iter().filter_map(value));
+            }
+            Some(all)
         };
         let before = numbers(&explicit);
         let moves = |path: &str| {

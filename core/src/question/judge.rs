@@ -1,6 +1,6 @@
 //! How far off a prediction is.
 
-use super::{Asked, Kind, Right};
+use super::{Asked, Kind, PLACES, Right};
 use crate::error::{Allowed, Problem};
 use crate::tree::Tree;
 use crate::typed::with_point;
@@ -14,6 +14,8 @@ pub enum Said {
     Number(f64),
     /// The word of a choice.
     Choice(&'static str),
+    /// The heights of a line at its places, SI.
+    Line([f64; PLACES]),
 }
 
 /// How far off a prediction is.
@@ -23,14 +25,16 @@ pub struct Verdict {
     pub given: Said,
     /// What is right.
     pub right: Said,
-    /// What was said less what is right, SI; none for a choice.
+    /// What was said less what is right, SI; none for a choice. For a line, the mean distance.
     pub difference: Option<f64>,
     /// How far off, as a share: of the right value; where an input was to be found, of the target
-    /// that it was to bring about. None for a choice, where the right value is near zero, and where
+    /// that it was to bring about; for a line, of its largest value. None for a choice, where the right value is near zero, and where
     /// what was said brings about nothing that can be computed.
     pub relative: Option<f64>,
     /// Where an input was to be found: what the reader's own value brings about, SI.
     pub reached: Option<f64>,
+    /// Of a line: the place where it is furthest off.
+    pub furthest: Option<usize>,
     /// Whether it is right within the tolerance.
     pub within: bool,
     /// 1 within the tolerance, falling in a straight line to 0 at four times the tolerance.
@@ -38,19 +42,21 @@ pub struct Verdict {
 }
 
 /// Below this size a value is near zero, and a share of it says nothing.
-fn near_zero(dimension: Dimension) -> f64 {
+pub(super) fn near_zero(dimension: Dimension) -> f64 {
     match dimension {
         Dimension::Force => 50.0,
         Dimension::Torque => 10.0,
         Dimension::Energy => 500.0,
         Dimension::Acceleration => 0.1,
+        Dimension::WornMass => 1e-5,
         _ => 0.01,
     }
 }
 
 impl Asked {
     /// Judges a prediction: a number with any unit of the right kind (without one, in the unit that
-    /// [`Asked::unit`] names; with the decimal mark of the language), or the word of a choice.
+    /// [`Asked::unit`] names; with the decimal mark of the language), the word of a choice, or the nine
+    /// heights of a line as plain numbers in that unit.
     ///
     /// # Errors
     /// A [`Problem`] for what is no prediction: no number, a unit of another kind, a value that the
@@ -60,6 +66,10 @@ impl Asked {
             Right::Number(right) => {
                 let said = self.read(text, right.dimension, lang, system)?;
                 self.judge_number(said, right.value, right.dimension)
+            }
+            Right::Line(course) => {
+                let heights = self.heights(text, course.most.dimension, system)?;
+                Ok(self.judge_line(heights, course))
             }
             Right::Choice { choices, right } => {
                 let words = || choices.iter().map(|(word, _)| *word);
@@ -78,6 +88,7 @@ impl Asked {
                     difference: None,
                     relative: None,
                     reached: None,
+                    furthest: None,
                     within,
                     score: f64::from(u8::from(within)),
                 })
@@ -136,18 +147,28 @@ impl Asked {
             relative = reached.map(|reached| (reached - wanted.value) / wanted.value.abs());
             miss = relative.map_or(f64::INFINITY, f64::abs);
         }
-        let tolerance = self.question.tolerance;
-        // Round-off must not put a value on the border outside it.
-        let times = miss / tolerance - 1e-9;
+        let times = self.times(miss);
         Ok(Verdict {
             given: Said::Number(given),
             right: Said::Number(right),
             difference: Some(difference),
             relative,
             reached,
+            furthest: None,
             within: times <= 1.0,
-            score: ((4.0 - times) / 3.0).clamp(0.0, 1.0),
+            score: Self::score_of(times),
         })
+    }
+
+    /// How many tolerances a miss is.
+    pub(super) fn times(&self, miss: f64) -> f64 {
+        // Round-off must not put a value on the border outside it.
+        miss / self.question.tolerance - 1e-9
+    }
+
+    /// The score of a miss of so many tolerances.
+    pub(super) fn score_of(times: f64) -> f64 {
+        ((4.0 - times) / 3.0).clamp(0.0, 1.0)
     }
 
     /// Path of what the reader is asked for.
@@ -157,22 +178,30 @@ impl Asked {
             Kind::Find { input, .. } => input,
             Kind::Number { .. } => self.shown.first().map_or("", |path| path),
             Kind::Choice(_) => self.question.id,
+            Kind::Sketch(ref sketch) => sketch.input,
         }
     }
 
     /// A verdict as plain data, SI: `topic`, `question`, `seed`, `given`, `right`, `unit`,
-    /// `difference`, `relative`, `within`, `score`. What there is not is null.
+    /// `difference`, `relative`, `at`, `within`, `score`. What there is not is null. Of a line `given` and
+    /// `right` are lists, and `at` says where.
     #[must_use]
     pub fn score_tree(&self, verdict: &Verdict) -> Tree {
+        let list = |values: &[f64]| Tree::List(values.iter().copied().map(Tree::Number).collect());
         let number = |value: Option<f64>| value.map_or(Tree::Null, Tree::Number);
         let said = |said: &Said| match said {
             Said::Number(value) => Tree::Number(*value),
             Said::Choice(word) => Tree::text(*word),
+            Said::Line(values) => list(values),
         };
         let unit = match &self.right {
             Right::Number(amount) => amount.dimension.si_unit(),
+            Right::Line(course) => course.most.dimension.si_unit(),
             Right::Choice { .. } => "",
         };
+        let at = self
+            .course()
+            .map_or(Tree::Null, |course| list(&course.places().map(|(x, _)| x)));
         Tree::Map(
             [
                 ("topic", Tree::text(self.topic.name)),
@@ -183,6 +212,7 @@ impl Asked {
                 ("unit", Tree::text(unit)),
                 ("difference", number(verdict.difference)),
                 ("relative", number(verdict.relative)),
+                ("at", at),
                 ("within", Tree::Bool(verdict.within)),
                 ("score", Tree::Number(verdict.score)),
             ]

@@ -1,7 +1,7 @@
 //! Makes a question's numbers from a seed and a scenario, and finds the right answer.
 
 use super::draw::Draw;
-use super::{Kind, Question, Vary};
+use super::{Course, Kind, Question, Spoilt, Traced, Vary};
 use crate::error::{Allowed, Problem};
 use crate::input;
 use crate::scenario::Scenario;
@@ -31,6 +31,10 @@ pub struct Asked {
     pub shown: Vec<String>,
     /// For a change: the input, and the output before and after.
     pub change: Option<Change>,
+    /// The solution in which an error is to be found.
+    pub spoilt: Option<Spoilt>,
+    /// The chart that the answer is read off.
+    pub traced: Option<Traced>,
 }
 
 /// A quantity and how it is written.
@@ -49,6 +53,8 @@ pub struct Amount {
 pub enum Right {
     /// A quantity.
     Number(Amount),
+    /// A line.
+    Line(Course),
     /// One of the choices: words and keys of the catalogue, and which of them is right.
     Choice {
         /// Word, and key of the catalogue; without a key the word itself is shown.
@@ -134,6 +140,10 @@ fn attempt(
     base: &Scenario,
 ) -> Result<Asked, Problem> {
     let mut scenario = base.clone();
+    // Where an input is to be found, what is hidden still says what the target is a share of.
+    if !matches!(question.kind, Kind::Find { .. }) {
+        question.hides.iter().for_each(|path| scenario.unset(path));
+    }
     for (path, text) in question.fixed {
         scenario.set(path, text)?;
     }
@@ -154,6 +164,8 @@ fn attempt(
         given: Vec::new(),
         shown: Vec::new(),
         change: None,
+        spoilt: None,
+        traced: None,
     };
     match &question.kind {
         Kind::Number { output } => asked.number(output)?,
@@ -164,7 +176,9 @@ fn attempt(
             target,
         } => asked.find(input, *between, *rising, target, draw)?,
         Kind::Choice(choice) => asked.choose(choice, draw)?,
+        Kind::Sketch(sketch) => asked.sketch(sketch)?,
     }
+    asked.trace()?;
     asked.given = asked.what_is_given()?;
     Ok(asked)
 }
@@ -217,7 +231,7 @@ impl Asked {
     }
 
     fn number(&mut self, output: &'static str) -> Result<(), Problem> {
-        let readings = self.topic.solve(&self.scenario)?;
+        let readings = self.topic.solve_without_run(&self.scenario)?;
         self.right = Right::Number(self.amount(&readings, output)?);
         self.shown = vec![self.path(output)];
         self.solved = self.scenario.clone();
@@ -233,7 +247,7 @@ impl Asked {
         draw: Option<&mut Draw>,
     ) -> Result<(), Problem> {
         // What a percentage is taken of: the output as the scenario has it.
-        let now = self.topic.solve(&self.scenario);
+        let now = self.topic.solve_without_run(&self.scenario);
         let now = now.and_then(|readings| self.amount(&readings, target.path));
         for path in self.question.hides.iter().chain([&path]) {
             self.scenario.unset(path);
@@ -285,7 +299,7 @@ impl Asked {
     pub(super) fn with(&self, path: &str, value: f64, output: &str) -> Result<Amount, Problem> {
         let mut scenario = self.scenario.clone();
         scenario.set_number(path, value)?;
-        let readings = self.topic.solve(&scenario)?;
+        let readings = self.topic.solve_without_run(&scenario)?;
         self.amount(&readings, output)
     }
 }

@@ -19,21 +19,33 @@
 //! # Ok::<(), axlewright_core::Problem>(())
 //! ```
 
+mod choice;
 mod choose;
+mod cornering;
+mod curve;
 mod draw;
 mod given;
+mod idle_drag;
 mod judge;
+mod launch;
 mod load_transfer;
 mod make;
+mod motor_split;
+mod packaging;
 mod setting;
+mod sketch;
+mod slip;
 mod text;
 mod traction;
 mod turn_in_place;
 mod vary;
 
+pub use curve::{Curve, Traced};
 pub use judge::{Said, Verdict};
 pub use make::{Amount, Asked, Change, Right};
 pub use setting::{SEED_LIMIT, Setting};
+pub use sketch::{Course, PLACES};
+pub use slip::{Slip, Spoilt};
 pub use vary::{Spread, Vary};
 
 use crate::topic::Topic;
@@ -51,11 +63,15 @@ pub struct Question {
     pub varied: &'static [Vary],
     /// Inputs that the reader is always told. Whatever else the answer depends on is told as well.
     pub told: &'static [&'static str],
-    /// What is put into the statement, in order: paths of inputs, `layout`, or `target`.
+    /// What is put into the statement, in order: paths of inputs, `layout`, `target`, or `from` and
+    /// `to`, the ends of a line.
     pub parts: &'static [&'static str],
+    /// A chart that tells the reader what the given values would: the answer is read off it.
+    pub curve: Option<Curve>,
     /// What is asked.
     pub kind: Kind,
-    /// Share of the right value by which a prediction may miss and still be right.
+    /// Share of the right value by which a prediction may miss and still be right; for a line, on
+    /// average and of its largest value.
     pub tolerance: f64,
 }
 
@@ -81,6 +97,8 @@ pub enum Kind {
     },
     /// One of several.
     Choice(Choice),
+    /// A line: an output along an input.
+    Sketch(Curve),
 }
 
 /// What the choices are.
@@ -100,6 +118,13 @@ pub enum Choice {
     /// What becomes of an output when one input changes: more, the same, less. The seed draws one of
     /// the changes.
     Change(&'static [(Vary, &'static str)]),
+    /// The line of a worked solution that has an error. The seed draws one of the slips.
+    Spot {
+        /// Path of the output that the solution is for.
+        output: &'static str,
+        /// The slips that may be made.
+        slips: &'static [Slip],
+    },
 }
 
 impl Question {
@@ -111,6 +136,7 @@ impl Question {
         varied: &[],
         told: &[],
         parts: &[],
+        curve: None,
         kind: Kind::Number { output: "" },
         tolerance: 0.0,
     };
@@ -120,7 +146,13 @@ impl Question {
 const TABLES: &[(&str, &[Question])] = &[
     ("load_transfer", load_transfer::QUESTIONS),
     ("traction", traction::QUESTIONS),
+    ("motor_split", motor_split::QUESTIONS),
+    ("launch", launch::QUESTIONS),
+    ("cornering", cornering::QUESTIONS),
     ("turn_in_place", turn_in_place::QUESTIONS),
+    ("idle_drag", idle_drag::QUESTIONS),
+    ("packaging", packaging::QUESTIONS),
+    ("choice", choice::QUESTIONS),
 ];
 
 /// The questions of a topic.

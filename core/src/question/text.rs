@@ -1,7 +1,7 @@
 //! A question and its verdict in words.
 
 use super::make::Amount;
-use super::{Asked, Kind, Right, Said, Verdict};
+use super::{Asked, Choice, Course, Kind, PLACES, Right, Said, Verdict};
 use crate::input::{self, Kind as InputKind};
 use crate::units::System;
 use crate::words::{self, Lang};
@@ -54,6 +54,9 @@ impl Asked {
                 ],
             );
         }
+        if self.spoilt.is_some() {
+            return words::fill(lang, "question.spot", &[&self.output_label(lang)]);
+        }
         let parts: Vec<String> = self
             .question
             .parts
@@ -61,6 +64,8 @@ impl Asked {
             .map(|part| match (*part, self.target) {
                 ("target", Some(target)) => short(target.value, target.dimension, lang, system),
                 ("layout", _) => self.scenario.layout().name().into(),
+                ("from", _) => self.place(0, lang, system),
+                ("to", _) => self.place(PLACES - 1, lang, system),
                 (path, _) => value_text(&self.scenario, path, lang, system),
             })
             .collect();
@@ -93,6 +98,7 @@ impl Asked {
     pub fn label(&self, lang: Lang) -> String {
         match self.question.kind {
             Kind::Find { input, .. } => label(input, lang).into(),
+            Kind::Choice(Choice::Spot { .. }) => words::get(lang, "question.wrong_line").into(),
             _ => self.output_label(lang),
         }
     }
@@ -102,6 +108,7 @@ impl Asked {
     pub fn unit(&self, system: System) -> &'static str {
         match &self.right {
             Right::Number(amount) => amount.dimension.display_unit(system),
+            Right::Line(course) => course.most.dimension.display_unit(system),
             Right::Choice { .. } => "",
         }
     }
@@ -124,6 +131,7 @@ impl Asked {
         let key = match self.question.kind {
             Kind::Number { .. } => "question.tolerance",
             Kind::Find { .. } => "question.tolerance_find",
+            Kind::Sketch(_) => "question.tolerance_line",
             Kind::Choice(_) => return String::new(),
         };
         words::fill(lang, key, &[&percent(self.question.tolerance, lang)])
@@ -134,6 +142,7 @@ impl Asked {
     pub fn answer(&self, lang: Lang, system: System) -> String {
         match &self.right {
             Right::Number(amount) => amount.text(lang, system),
+            Right::Line(course) => self.line(&course.places().map(|place| place.1), lang, system),
             Right::Choice { right, .. } => {
                 let choices = self.choices(lang);
                 choices.get(*right).map_or("", |(_, text)| text).into()
@@ -157,6 +166,21 @@ impl Asked {
                     }
                 }
             }
+            (Said::Line(given), Right::Line(course)) => {
+                let at = verdict.furthest.unwrap_or(0);
+                let text = |value| self.value(value, lang, system);
+                let (said, true_value) = (text(given[at]), text(course.places()[at].1));
+                words::fill(
+                    lang,
+                    "question.verdict_line",
+                    &[
+                        &text(verdict.difference.unwrap_or(0.0)),
+                        &self.place(at, lang, system),
+                        &said,
+                        &true_value,
+                    ],
+                )
+            }
             (Said::Choice(given), _) => {
                 let choices = self.choices(lang);
                 let said = choices.iter().find(|(word, _)| word == given);
@@ -179,6 +203,10 @@ impl Asked {
             );
             text.push_str(&words::fill(lang, "question.changed", &[&before, &after]));
         }
+        if let Some(told) = self.told_slip(lang) {
+            text.push(' ');
+            text.push_str(&told);
+        }
         if verdict.difference.is_some() {
             text.push(' ');
             let key = if verdict.within {
@@ -193,6 +221,34 @@ impl Asked {
             ));
         }
         text
+    }
+
+    /// What the line with the error should be, and why; none where no error was to be found.
+    #[must_use]
+    pub fn told_slip(&self, lang: Lang) -> Option<String> {
+        let spoilt = self.spoilt.as_ref()?;
+        let why = words::get(lang, &["question.why.", spoilt.slip.why].concat());
+        let parts = [self.wrong_line(), &spoilt.right.text(lang), why];
+        Some(words::fill(lang, "question.spotted", &parts))
+    }
+
+    /// What the chart of the question shows, in words: a title, and some points of its line.
+    #[must_use]
+    pub fn chart_text(&self, lang: Lang, system: System) -> (String, String) {
+        let Some(traced) = &self.traced else {
+            return (String::new(), String::new());
+        };
+        let title = [&*self.output_label(lang), label(traced.input, lang)];
+        let mut points = String::new();
+        for (along, amount) in traced.some() {
+            let joint = if points.is_empty() { "" } else { "; " };
+            let along = short(*along, traced.along, lang, system);
+            points = [&points, joint, &along, ": ", &amount.text(lang, system)].concat();
+        }
+        (
+            words::fill(lang, "question.chart", &title),
+            words::fill(lang, "question.chart_points", &[&points]),
+        )
     }
 
     /// What came of a value that was to bring about a target.
@@ -222,8 +278,43 @@ impl Asked {
         }
     }
 
+    /// A line in words: begin, middle and end.
+    #[must_use]
+    pub fn line(&self, values: &[f64; PLACES], lang: Lang, system: System) -> String {
+        let told = |at| self.height(at, values[at], lang, system);
+        [0, PLACES / 2, PLACES - 1].map(told).join(", ")
+    }
+
+    /// Where a place of a line is, as people read it; nothing where there is no line.
+    #[must_use]
+    pub fn place(&self, at: usize, lang: Lang, system: System) -> String {
+        let place = |course: &Course| {
+            let (x, _) = course.places()[at.min(PLACES - 1)];
+            short(x, course.along, lang, system)
+        };
+        self.course().map_or_else(String::new, place)
+    }
+
+    /// A height of a line, SI, as people read it; nothing where there is no line.
+    #[must_use]
+    pub fn value(&self, value: f64, lang: Lang, system: System) -> String {
+        let text = |course: &Course| course.most.with(value).text(lang, system);
+        self.course().map_or_else(String::new, text)
+    }
+
+    /// What a line says at a place: "13 300 N at 0.8 g".
+    #[must_use]
+    pub fn height(&self, at: usize, value: f64, lang: Lang, system: System) -> String {
+        let (height, place) = (
+            self.value(value, lang, system),
+            self.place(at, lang, system),
+        );
+        words::fill(lang, "question.height", &[&height, &place])
+    }
+
     /// Name of the output that the question turns on, with its layout.
-    fn output_label(&self, lang: Lang) -> String {
+    #[must_use]
+    pub fn output_label(&self, lang: Lang) -> String {
         let path = self.shown.first().map_or("", |path| path);
         let last = path.rsplit('.').next().unwrap_or(path);
         let key = ["output.", self.topic.name, ".", last].concat();

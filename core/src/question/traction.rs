@@ -1,6 +1,6 @@
 //! Questions on traction limits.
 
-use super::{Choice, Kind, Question, Vary};
+use super::{Choice, Curve, Kind, Question, Vary};
 
 const FRICTION: &str = "surface.friction_peak";
 const HEIGHT: &str = "vehicle.cg_height";
@@ -12,6 +12,14 @@ const TOLD: &[&str] = &[
     "vehicle.wheelbase",
     TO_FRONT,
     HEIGHT,
+];
+
+/// What would take the place of the friction that a question tells or asks for.
+const OTHER_FRICTIONS: &[&str] = &[
+    "surface.kind",
+    "surface.friction_peak_left",
+    "surface.friction_peak_right",
+    "vehicle.tyre_friction",
 ];
 
 /// The questions.
@@ -26,6 +34,48 @@ pub(super) const QUESTIONS: &[Question] = &[
         told: TOLD,
         parts: &["layout"],
         kind: Kind::Number { output: LIMIT },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "read_friction",
+        fixed: &[("layouts", "R1"), ("layout", "R1")],
+        hides: OTHER_FRICTIONS,
+        varied: &[
+            Vary::percent(HEIGHT, 85, 130, 5),
+            Vary::percent(TO_FRONT, 80, 120, 5),
+        ],
+        parts: &["target"],
+        curve: Some(Curve {
+            input: FRICTION,
+            between: (0.1, 1.1),
+            output: LIMIT,
+        }),
+        kind: Kind::Find {
+            input: FRICTION,
+            between: (0.001, 5.0),
+            rising: true,
+            target: Vary::steps(LIMIT, (10, 60, 5), 100, "g"),
+        },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "sketch_limit",
+        hides: OTHER_FRICTIONS,
+        varied: &[
+            Vary::words("layout", &["F1", "R1"]),
+            Vary::percent(HEIGHT, 85, 130, 5),
+            Vary::percent(TO_FRONT, 80, 120, 5),
+        ],
+        told: TOLD,
+        parts: &["layout", "from", "to"],
+        // "Twice the friction, twice the acceleration": true of all wheels, of one axle it is not.
+        kind: Kind::Sketch(Curve {
+            input: FRICTION,
+            between: (0.2, 1.0),
+            output: LIMIT,
+        }),
         tolerance: 0.05,
         ..Question::PLAIN
     },
@@ -64,12 +114,7 @@ pub(super) const QUESTIONS: &[Question] = &[
     },
     Question {
         id: "needed_friction",
-        hides: &[
-            "surface.kind",
-            "surface.friction_peak_left",
-            "surface.friction_peak_right",
-            "vehicle.tyre_friction",
-        ],
+        hides: OTHER_FRICTIONS,
         varied: &[
             Vary::words("layout", &["F1", "R1"]),
             Vary::percent(HEIGHT, 85, 130, 5),
@@ -98,6 +143,75 @@ pub(super) const QUESTIONS: &[Question] = &[
             (Vary::percent(TO_FRONT, 90, 90, 1), LIMIT),
             (Vary::percent("vehicle.motor_torque", 150, 150, 1), LIMIT),
         ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "rear_load",
+        fixed: &[("layouts", "R1"), ("layout", "R1")],
+        varied: &[
+            Vary::steps(FRICTION, (40, 90, 5), 100, ""),
+            Vary::percent(HEIGHT, 85, 130, 5),
+        ],
+        told: TOLD,
+        kind: Kind::Number {
+            output: "limits.*.rear_axle_load",
+        },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "force",
+        varied: &[
+            Vary::words("layout", &["F1", "R1", "F1R1"]),
+            Vary::steps(FRICTION, (40, 90, 5), 100, ""),
+            Vary::percent("vehicle.mass", 80, 120, 5),
+        ],
+        told: TOLD,
+        parts: &["layout"],
+        kind: Kind::Number {
+            output: "limits.*.tractive_force",
+        },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "uphill",
+        varied: &[
+            Vary::words("layout", &["F1", "R1", "F1R1"]),
+            Vary::steps("surface.grade", (6, 14, 1), 1, "%"),
+            Vary::steps(FRICTION, (75, 100, 5), 100, ""),
+        ],
+        told: TOLD,
+        parts: &["layout", "surface.grade"],
+        kind: Kind::Number { output: LIMIT },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "one_side",
+        fixed: &[("layouts", "R1"), ("layout", "R1")],
+        hides: &[],
+        varied: &[
+            Vary::steps("surface.friction_peak_left", (15, 40, 5), 100, ""),
+            Vary::steps("surface.friction_peak_right", (60, 95, 5), 100, ""),
+        ],
+        told: TOLD,
+        parts: &["surface.friction_peak_left", "surface.friction_peak_right"],
+        kind: Kind::Number { output: LIMIT },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "ideal_share",
+        varied: &[
+            Vary::percent(TO_FRONT, 80, 120, 5),
+            Vary::percent("vehicle.wheelbase", 100, 110, 5),
+        ],
+        told: TOLD,
+        kind: Kind::Number {
+            output: "ideal_front_share_at_rest",
+        },
+        tolerance: 0.03,
         ..Question::PLAIN
     },
 ];

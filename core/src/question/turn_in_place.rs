@@ -1,10 +1,13 @@
 //! Questions on turning in place.
 
-use super::{Choice, Kind, Question, Vary};
+use super::{Choice, Curve, Kind, Question, Vary};
 
 const FRICTION: &str = "surface.friction_sliding";
 const MASS: &str = "vehicle.mass";
 const RADIUS: &str = "vehicle.wheel_radius";
+const PRESSURE: &str = "vehicle.tyre_pressure";
+const WEAR: &str = "turn_in_place.wear_coefficient";
+const GRADE: &str = "surface.grade";
 const TOLD: &[&str] = &[
     FRICTION,
     MASS,
@@ -103,6 +106,7 @@ pub(super) const QUESTIONS: &[Question] = &[
             target: Vary::percent("wheel_torque", 30, 110, 5),
         },
         tolerance: 0.05,
+        ..Question::PLAIN
     },
     Question {
         id: "change",
@@ -127,6 +131,93 @@ pub(super) const QUESTIONS: &[Question] = &[
                 "wheel_torque",
             ),
         ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "harder_axle",
+        fixed: &[("layout", "F2R2")],
+        varied: &[
+            Vary::percent("vehicle.cg_to_front_axle", 75, 125, 5),
+            Vary::steps(FRICTION, (30, 100, 10), 100, ""),
+        ],
+        told: TOLD,
+        kind: Kind::Choice(Choice::Larger(&[
+            (
+                "front_tractive_force_per_wheel",
+                "front",
+                "question.front_axle",
+            ),
+            (
+                "rear_tractive_force_per_wheel",
+                "rear",
+                "question.rear_axle",
+            ),
+        ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "drilling",
+        fixed: &[("layout", "F2R2")],
+        varied: &[
+            Vary::steps(PRESSURE, (180, 320, 10), 1, "kPa"),
+            Vary::steps(FRICTION, (30, 100, 5), 100, ""),
+        ],
+        told: TOLD,
+        kind: Kind::Number {
+            output: "drilling_moment_bound",
+        },
+        tolerance: 0.10,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "tread",
+        fixed: &[("layout", "F2R2")],
+        varied: &[
+            Vary::steps(WEAR, (1, 10, 1), 1000, "mm³/J"),
+            Vary::steps(FRICTION, (30, 100, 5), 100, ""),
+            Vary::percent(MASS, 80, 130, 5),
+        ],
+        told: TOLD,
+        parts: &[WEAR],
+        kind: Kind::Number {
+            output: "tread_lost_per_turn",
+        },
+        tolerance: 0.10,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "drift",
+        fixed: &[("layout", "F2R2")],
+        hides: &[GRADE],
+        varied: &[Vary::steps(FRICTION, (50, 100, 5), 100, "")],
+        told: TOLD,
+        parts: &["target"],
+        kind: Kind::Find {
+            input: GRADE,
+            between: (0.0005, 0.4),
+            rising: true,
+            target: Vary::steps("drift_per_turn", (20, 100, 10), 100, "m"),
+        },
+        tolerance: 0.10,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "read_torque",
+        fixed: &[("layout", "F2R2")],
+        varied: &[
+            Vary::steps(FRICTION, (20, 100, 5), 100, ""),
+            Vary::percent(MASS, 80, 130, 5),
+        ],
+        parts: &[FRICTION],
+        curve: Some(Curve {
+            input: FRICTION,
+            between: (0.1, 1.5),
+            output: "wheel_torque",
+        }),
+        kind: Kind::Number {
+            output: "wheel_torque",
+        },
+        tolerance: 0.05,
         ..Question::PLAIN
     },
 ];

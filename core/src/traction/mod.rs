@@ -18,6 +18,7 @@ pub use closed_form::{
     ideal_front_share, rear_drive,
 };
 pub use report::TOPIC;
+pub(crate) use report::tell;
 
 use crate::error::{Allowed, Problem};
 use crate::layout::{AxleDrive, Layout};
@@ -155,6 +156,17 @@ fn motor_force(scenario: &Scenario) -> Result<Option<f64>, Problem> {
 ///
 /// # Errors
 /// [`Problem::NoAnswer`] when the air lifts an axle off the ground before the car accelerates at all.
+///
+/// ```
+/// use axlewright_core::{Scenario, layout::Layout, traction};
+/// let mut scenario = Scenario::default();
+/// scenario.set("vehicle.base", "corrie")?;
+/// scenario.set("surface.kind", "snow")?;
+/// let question = traction::Question::from_scenario(&scenario)?;
+/// let reaches = |layout| traction::limit(&question, layout).map(|limit| limit.acceleration_m_s2);
+/// assert!(reaches(Layout::F1R1)? > reaches(Layout::R1)?);
+/// # Ok::<(), axlewright_core::Problem>(())
+/// ```
 pub fn limit(question: &Question, layout: Layout) -> Result<Limit, Problem> {
     let (lowest, highest) = bracket(question, layout)?;
     let margin = |acceleration| margin_n(question, layout, acceleration);

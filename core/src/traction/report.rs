@@ -4,6 +4,7 @@ use super::{Axle, AxleType, Differential, Limit, Question, limit};
 use crate::error::Problem;
 use crate::layout::{AxleDrive, Layout};
 use crate::load_transfer::{self, write_chassis};
+use crate::quick::Told;
 use crate::scenario::Scenario;
 use crate::topic::{Output, OutputKind, Reading, ReadingValue, Readings, Topic, plain, quantity};
 use crate::units::Dimension as D;
@@ -70,6 +71,7 @@ pub const TOPIC: Topic = Topic {
     ],
     outputs: OUTPUTS,
     solve: readings,
+    solve_without_run: None,
     working,
 };
 
@@ -101,8 +103,14 @@ const OUTPUTS: &[Output] = &[
 ];
 
 fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
-    let question = Question::from_scenario(scenario)?;
     let mut readings = Readings::of(OUTPUTS);
+    tell(scenario, &mut readings)?;
+    Ok(readings.into_list())
+}
+
+/// Tells every value to whoever asks: a list for a reader, a row of a study.
+pub(crate) fn tell(scenario: &Scenario, told: &mut dyn Told) -> Result<(), Problem> {
+    let question = Question::from_scenario(scenario)?;
     for layout in scenario.layouts() {
         let Limit {
             acceleration_m_s2,
@@ -111,29 +119,30 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
             front_force_n,
             rear_force_n,
         } = limit(&question, layout)?;
-        let mut add = |name, value| readings.add(name, layout.name(), value);
         let n = ReadingValue::Number;
-        add("limits.*.acceleration", n(acceleration_m_s2));
-        add("limits.*.limited_by", ReadingValue::Word(limited_by.word()));
-        add("limits.*.front_axle_load", n(loads.front_n));
-        add("limits.*.rear_axle_load", n(loads.rear_n));
-        add("limits.*.front_tractive_force", n(front_force_n));
-        add("limits.*.rear_tractive_force", n(rear_force_n));
-        add("limits.*.tractive_force", n(front_force_n + rear_force_n));
-        add(
-            "limits.*.front_adhesion_utilisation",
+        // In the order of the outputs.
+        let values = [
+            n(acceleration_m_s2),
+            ReadingValue::Word(limited_by.word()),
+            n(loads.front_n),
+            n(loads.rear_n),
+            n(front_force_n),
+            n(rear_force_n),
+            n(front_force_n + rear_force_n),
             n(use_of(front_force_n, loads.front_n)),
-        );
-        add(
-            "limits.*.rear_adhesion_utilisation",
             n(use_of(rear_force_n, loads.rear_n)),
-        );
+        ];
+        for (output, value) in values.into_iter().enumerate() {
+            told.tell(output, Some(layout), value);
+        }
     }
     let (lift, share, two) = landmarks(&question);
-    readings.optional("front_lift_acceleration", lift);
-    readings.number("ideal_front_share_at_rest", share);
-    readings.optional("two_to_one_acceleration", two);
-    Ok(readings.into_list())
+    for (output, value) in [(9, lift), (10, Some(share)), (11, two)] {
+        if let Some(value) = value {
+            told.tell(output, None, ReadingValue::Number(value));
+        }
+    }
+    Ok(())
 }
 
 /// Friction that an axle uses, F/N; 0 for an axle without load, which can use none.

@@ -1,152 +1,202 @@
 //! Turning in place: wheels on the left turn one way, wheels on the right the other, nothing is
 //! steered, and every contact patch slides.
 //!
-//! Model: level uniform ground, Coulomb friction that opposes the sliding velocity of each patch
-//! (taken as a point), loads at rest, steady yaw. Solved for any position of the CG: the turning
-//! centre and the wheel speed follow from the balance of forces and moments. "In place" means that
-//! the turning centre lies between the axles; a car that swings about one axle has left its place.
+//! Model of the slow turn: level ground, Coulomb friction that opposes the sliding velocity of each
+//! patch (taken as a point; what its size adds is told apart, as a bound), loads at rest. Solved for any
+//! position of the CG and for other friction left and right: the turning centre and the wheel speed
+//! follow from the balance of forces and moments. "In place" means that the turning centre lies between
+//! the wheels; a car that swings about one axle has left its place. On a slope there is no steady turn:
+//! every patch slides already, so nothing holds the car against the hill.
 
+mod drill;
+mod judge;
+mod lock;
+pub mod patches;
 mod report;
+mod sheet;
+mod sheet_more;
+mod spin;
+mod spin_run;
+mod split;
 mod steady;
+mod table;
+#[cfg(test)]
+mod tests;
+pub mod wear;
 
-pub use report::TOPIC;
+pub use drill::{Drilling, drilling, slides_m};
+pub use judge::{LayoutAnswer, Verdict, judge};
+pub use lock::{FullLock, full_lock};
+pub use report::{OnSurface, on_surfaces};
+pub use spin::Spin;
+pub use spin_run::{
+    Course, LONGEST_S, Mark, Moment, Point, Run, SpinOutcome, at_time, course, follow,
+};
+pub use split::{SplitTurn, split_turn};
 pub use steady::{AxleState, End, Outcome, Steady, Turn, steady};
+pub use table::TOPIC;
 
 use crate::error::{Allowed, Problem};
-use crate::layout::{AxleDrive, Layout};
 use crate::load_transfer;
+use crate::math;
 use crate::scenario::Scenario;
 use crate::surface;
+use crate::units::Dimension;
 use crate::vehicle::{AirForces, Chassis, Slope};
+use patches::{Patch, settled};
 
 /// What the topic asks, for any layout.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Question {
     /// Mass, wheelbase, CG.
     pub chassis: Chassis,
-    /// Front and rear axle: load, track, friction.
+    /// Front and rear axle: load, track, friction (the mean of left and right).
     pub front: AxleState,
     /// Rear axle.
     pub rear: AxleState,
-    /// Sliding coefficient of friction before load sensitivity \[1\].
+    /// Sliding coefficient of friction before load sensitivity, the mean of left and right \[1\].
     pub friction: f64,
+    /// The same left and right \[1\].
+    pub sides: [f64; 2],
+    /// Slope of the ground, uphill ahead of the car as it stands at first.
+    pub slope: Slope,
     /// Rolling radius R \[m\], where given.
     pub wheel_radius_m: Option<f64>,
     /// Torque that one motor gives its wheel, T·i \[N·m\], where given.
     pub motor_wheel_torque_n_m: Option<f64>,
-}
-
-/// Whether a layout can turn in place, and why or why not.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Verdict {
-    /// It can: every wheel is driven by its own motor, and the motors have the torque.
-    Feasible,
-    /// The force balance allows it; whether the motors have the torque was not asked.
-    FeasibleTorqueUnknown,
-    /// The motors are too weak.
-    TorqueTooSmall,
-    /// No axle can turn its two wheels against each other.
-    NoCounterRotation,
-    /// The driven pair makes too small a moment to drag the other axle sideways; with its wheels
-    /// spinning it can only swing about the other axle.
-    OtherAxleHolds,
-    /// The driven pair could make the moment if it had nothing else to do, but it must also hold its
-    /// own axle against the side force, and what is left of its friction does not suffice.
-    PairHoldsItself,
-}
-
-impl Verdict {
-    /// Whether the layout can turn in place.
-    #[must_use]
-    pub fn feasible(self) -> bool {
-        matches!(self, Self::Feasible | Self::FeasibleTorqueUnknown)
-    }
-
-    /// Word in answers.
-    #[must_use]
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Feasible => "wheels_driven_apart",
-            Self::FeasibleTorqueUnknown => "wheels_driven_apart_torque_unknown",
-            Self::TorqueTooSmall => "motor_torque_too_small",
-            Self::NoCounterRotation => "no_counter_rotation",
-            Self::OtherAxleHolds => "undriven_axle_holds",
-            Self::PairHoldsItself => "pair_holds_itself",
-        }
-    }
-}
-
-/// What one layout can do.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct LayoutAnswer {
-    /// The verdict.
-    pub verdict: Verdict,
-    /// Largest yaw moment about the driven axle that a driven pair can make \[N·m\], and the moment
-    /// with which the other axle resists there; only for a single pair.
-    pub pair_moments_n_m: Option<(f64, f64)>,
-    /// The steady turn, where there is one.
-    pub turn: Option<Turn>,
+    /// Tyre widths, front and rear \[m\].
+    pub tyre_widths_m: [f64; 2],
+    /// Tyre pressure p \[Pa\], where given.
+    pub pressure_pa: Option<f64>,
+    /// Largest steer angle of the front wheels δ_m \[rad\], where given.
+    pub max_steer_rad: Option<f64>,
+    /// Volume worn off per friction energy, where the reader gives it \[m³/J\].
+    pub wear_m3_j: Option<f64>,
 }
 
 impl Question {
     /// Reads the question of a scenario.
     ///
     /// # Errors
-    /// A [`Problem`] of the scenario; [`Problem::NoAnswer`] on a slope, where a car whose patches all
-    /// slide has no friction left to hold itself.
+    /// A [`Problem`] of the scenario; [`Problem::NoAnswer`] on a slope so steep that the car slides away
+    /// whatever its wheels do.
     pub fn from_scenario(scenario: &Scenario) -> Result<Self, Problem> {
+        let chassis = Chassis::without_height(scenario)?;
+        let sides = sides(scenario)?;
+        let friction = 0.5 * (sides[0] + sides[1]);
         let grade = scenario.number("surface.grade").unwrap_or(0.0);
-        if grade != 0.0 {
+        if grade.abs() >= friction {
             return Err(Problem::NoAnswer {
                 field: "surface.grade",
                 value: scenario.text("surface.grade").unwrap_or_default().into(),
                 why: "why.slope_slides",
-                allowed: Allowed::Sentence("allowed.level"),
+                allowed: Allowed::Inside {
+                    min: -friction,
+                    max: friction,
+                    dimension: Dimension::Slope,
+                },
             });
         }
-        let chassis = Chassis::without_height(scenario)?;
         let level = Slope::from_grade(0.0);
         let loads = load_transfer::axle_loads(&chassis, &AirForces::default(), level, 0.0);
-        let friction = surface::sliding(scenario)?;
-        let track_front = scenario.number("vehicle.track_front");
-        let track_rear = scenario.number("vehicle.track_rear");
+        let number = |path| scenario.number(path);
+        let (track_front, track_rear) =
+            (number("vehicle.track_front"), number("vehicle.track_rear"));
         // One track width, as textbooks give it, serves for both axles.
         let track = |own: Option<f64>, other: Option<f64>| {
             own.or(other)
                 .map_or_else(|| scenario.require("vehicle.track_front"), Ok)
         };
-        let sensitivity = scenario
-            .number("vehicle.tyre_load_sensitivity")
-            .unwrap_or(0.0);
-        let reference_n = scenario
-            .number("vehicle.tyre_reference_load")
-            .unwrap_or(0.25 * chassis.weight_n());
+        let sensitivity = number("vehicle.tyre_load_sensitivity").unwrap_or(0.0);
+        let reference_n =
+            number("vehicle.tyre_reference_load").unwrap_or(0.25 * chassis.weight_n());
         let axle = |load_n: f64, track_m: f64, speed_factor: f64| AxleState {
             load_n,
             track_m,
             friction: friction * surface::load_factor(sensitivity, 0.5 * load_n, reference_n),
             speed_factor,
         };
-        let front_factor = scenario
-            .number("turn_in_place.front_to_rear_wheel_speed")
-            .unwrap_or(1.0);
+        let front_factor = number("turn_in_place.front_to_rear_wheel_speed").unwrap_or(1.0);
+        let width = |path| number(path).unwrap_or(0.22);
         Ok(Self {
             chassis,
             front: axle(loads.front_n, track(track_front, track_rear)?, front_factor),
             rear: axle(loads.rear_n, track(track_rear, track_front)?, 1.0),
             friction,
-            wheel_radius_m: scenario.number("vehicle.wheel_radius"),
-            motor_wheel_torque_n_m: scenario
-                .number("vehicle.motor_torque")
-                .zip(scenario.number("vehicle.motor_ratio"))
+            sides,
+            slope: Slope::from_grade(grade),
+            wheel_radius_m: number("vehicle.wheel_radius"),
+            motor_wheel_torque_n_m: number("vehicle.motor_torque")
+                .zip(number("vehicle.motor_ratio"))
                 .map(|(torque_n_m, ratio)| torque_n_m * ratio),
+            tyre_widths_m: [
+                width("vehicle.tyre_width_front"),
+                width("vehicle.tyre_width_rear"),
+            ],
+            pressure_pa: number("vehicle.tyre_pressure"),
+            max_steer_rad: number("vehicle.max_steer_angle"),
+            wear_m3_j: scenario.given_number("turn_in_place.wear_coefficient"),
         })
     }
 
-    /// The steady turn with all four wheels driven.
+    /// Whether the friction differs left and right.
+    #[must_use]
+    pub fn is_split(&self) -> bool {
+        let [left, right] = self.sides;
+        (left - right).abs() > 1e-9 * (left + right)
+    }
+
+    /// The same question on ground of another friction, the same under every wheel.
+    #[must_use]
+    pub fn on_friction(mut self, friction: f64) -> Self {
+        for axle in [&mut self.front, &mut self.rear] {
+            axle.friction *= friction / self.friction;
+        }
+        self.friction = friction;
+        self.sides = [friction; 2];
+        self
+    }
+
+    /// The four patches, front left, front right, rear left, rear right, for a car that turns
+    /// anticlockwise: wheels of a driven axle tread with a common speed, those of another roll freely.
+    #[must_use]
+    pub fn patches(&self, driven: [bool; 2], tread_m_s: f64) -> [Patch; 4] {
+        let patch = |at: usize| {
+            let (axle, ahead_m) = if at < 2 {
+                (&self.front, self.chassis.cg_to_front_axle_m())
+            } else {
+                (&self.rear, -self.chassis.cg_to_rear_axle_m())
+            };
+            let side = if at.is_multiple_of(2) { 1.0 } else { -1.0 };
+            Patch {
+                ahead_m,
+                left_m: 0.5 * side * axle.track_m,
+                grip_n: 0.5 * axle.friction * axle.load_n * self.sides[at % 2] / self.friction,
+                steer_rad: 0.0,
+                tread_m_s: driven[at / 2].then_some(-side * axle.speed_factor * tread_m_s),
+            }
+        };
+        [patch(0), patch(1), patch(2), patch(3)]
+    }
+
+    /// The steady turn with all four wheels driven, for left and right alike.
     ///
     /// # Errors
     /// [`Problem::NoAnswer`] when the wheel speeds asked for cannot make the car turn.
+    ///
+    /// ```
+    /// use axlewright_core::{Scenario, turn_in_place};
+    /// let mut scenario = Scenario::default();
+    /// scenario.set("vehicle.base", "moraine")?;
+    /// scenario.set("surface.kind", "gravel")?;
+    /// let question = turn_in_place::Question::from_scenario(&scenario)?;
+    /// let turn = question.four_wheel_turn()?;
+    /// // The wheels drive just what the sliding tyres resist.
+    /// let [front, rear] = [question.front.track_m, question.rear.track_m];
+    /// let driven_n_m = turn.front_force_n * front + turn.rear_force_n * rear;
+    /// assert!((driven_n_m / turn.resisting_moment_n_m - 1.0).abs() < 1e-9);
+    /// # Ok::<(), axlewright_core::Problem>(())
+    /// ```
     pub fn four_wheel_turn(&self) -> Result<Turn, Problem> {
         let steady = Steady {
             wheelbase_m: self.chassis.wheelbase_m(),
@@ -157,148 +207,82 @@ impl Question {
         };
         match steady::steady(&steady) {
             Outcome::InPlace(turn) => Ok(turn),
-            Outcome::AboutUndrivenAxle(_) | Outcome::None => Err(Problem::NoAnswer {
-                field: "turn_in_place.front_to_rear_wheel_speed",
-                value: crate::format::plain(self.front.speed_factor),
-                why: "why.no_turn",
-                allowed: Allowed::Sentence("allowed.nearer_one"),
-            }),
+            Outcome::AboutUndrivenAxle(_) | Outcome::None => Err(self.no_turn()),
         }
+    }
+
+    pub(crate) fn no_turn(&self) -> Problem {
+        Problem::NoAnswer {
+            field: "turn_in_place.front_to_rear_wheel_speed",
+            value: crate::format::plain(self.front.speed_factor),
+            why: "why.no_turn",
+            allowed: Allowed::Sentence("allowed.nearer_one"),
+        }
+    }
+
+    /// The turning centre behind the front axle and the speed ratio κ, if a moment resists besides \[m\];
+    /// none where the wheels cannot turn the car against it.
+    #[must_use]
+    pub fn turn_against(&self, resisting_n_m: f64) -> Option<(f64, f64)> {
+        let motion = settled(&self.patches([true, true], 1.0), resisting_n_m, 0.0);
+        let (ahead_m, _) = motion.centre_m()?;
+        let turns = motion.yaw_rad_s > 1e-6 / self.chassis.wheelbase_m();
+        turns.then(|| {
+            (
+                self.chassis.cg_to_front_axle_m() - ahead_m,
+                1.0 / motion.yaw_rad_s,
+            )
+        })
+    }
+
+    /// Force that answers a drift of one metre in each radian of a slow turn, along the car and across it
+    /// \[N\]: H_x = Σ μN·X²/s³ and H_y = Σ μN·e²/s³, with a sliding by e along and X across. Friction that
+    /// already points against the sliding gives way to a push across it.
+    #[must_use]
+    pub fn drift_answers_n(&self, turn: &Turn) -> [f64; 2] {
+        let slides = slides_m(turn, (&self.front, &self.rear), self.chassis.wheelbase_m());
+        let all_m = [turn.front_slide_m, turn.rear_slide_m];
+        let mut answers = [0.0; 2];
+        for (at, axle) in [&self.front, &self.rear].into_iter().enumerate() {
+            let grip_n = axle.friction * axle.load_n;
+            let (along, across) = (slides[at].0 / all_m[at], slides[at].1 / all_m[at]);
+            answers[0] += grip_n * (across * across) / all_m[at];
+            answers[1] += grip_n * (along * along) / all_m[at];
+        }
+        answers
+    }
+
+    /// Way that the car drifts downhill in one slow turn, to the first order in the slope \[m\]:
+    /// d = π·W·sin θ·(1/H_x + 1/H_y).
+    ///
+    /// The car meets the hill from all sides alike, so the mean of 1/H counts. In a fast turn its inertia
+    /// evens that out and the drift is less; the spin-up computes it.
+    #[must_use]
+    pub fn drift_per_turn_m(&self, turn: &Turn) -> Option<f64> {
+        let push_n = self.chassis.weight_n() * self.slope.sin.abs();
+        let [along_n, across_n] = self.drift_answers_n(turn);
+        let drift_m = core::f64::consts::PI * push_n * (1.0 / along_n + 1.0 / across_n);
+        (push_n > 0.0 && turn.rolling.is_none() && drift_m.is_finite()).then_some(drift_m)
     }
 }
 
-/// What one layout can do.
-///
-/// An axle with one motor turns both wheels the same way through its differential, or lets them roll
-/// freely against each other at no torque; only a motor per wheel can drive them against each other.
-#[must_use]
-pub fn judge(question: &Question, layout: Layout) -> LayoutAnswer {
-    let front_driven = layout.front() == AxleDrive::MotorPerWheel;
-    let rear_driven = layout.rear() == AxleDrive::MotorPerWheel;
-    let outcome = steady::steady(&Steady {
-        wheelbase_m: question.chassis.wheelbase_m(),
-        front: question.front,
-        rear: question.rear,
-        front_driven,
-        rear_driven,
-    });
-    let pair_moments_n_m = match (front_driven, rear_driven) {
-        (true, false) => Some(pair_moments(question, &question.front, &question.rear)),
-        (false, true) => Some(pair_moments(question, &question.rear, &question.front)),
-        _ => None,
+/// Sliding friction left and right: what is given for a side, or for both.
+fn sides(scenario: &Scenario) -> Result<[f64; 2], Problem> {
+    let side = |path| {
+        scenario
+            .number(path)
+            .map_or_else(|| surface::sliding(scenario), Ok)
     };
-    let (verdict, turn) = match outcome {
-        Outcome::None => (Verdict::NoCounterRotation, None),
-        Outcome::AboutUndrivenAxle(turn) => {
-            let enough = pair_moments_n_m.is_some_and(|(drives, holds)| drives > holds);
-            let verdict = if enough {
-                Verdict::PairHoldsItself
-            } else {
-                Verdict::OtherAxleHolds
-            };
-            (verdict, Some(turn))
-        }
-        Outcome::InPlace(turn) => (torque_verdict(question, &turn), Some(turn)),
-    };
-    LayoutAnswer {
-        verdict,
-        pair_moments_n_m,
-        turn,
-    }
+    Ok([
+        side("surface.friction_sliding_left")?,
+        side("surface.friction_sliding_right")?,
+    ])
 }
 
-/// Moment of a driven pair about its own axle at full friction, μ·N·t/2, and the moment with which
-/// the other axle, dragged sideways, resists: μ·N·L.
-fn pair_moments(question: &Question, driven: &AxleState, other: &AxleState) -> (f64, f64) {
-    (
-        driven.friction * driven.load_n * 0.5 * driven.track_m,
-        other.friction * other.load_n * question.chassis.wheelbase_m(),
+/// Distance of the turning centre from the CG: the radius of the path of the CG \[m\].
+pub(crate) fn path_radius_m(question: &Question, behind_front_m: f64, left_m: f64) -> f64 {
+    math::hypot(
+        question.chassis.cg_to_front_axle_m() - behind_front_m,
+        left_m,
     )
-}
-
-fn torque_verdict(question: &Question, turn: &Turn) -> Verdict {
-    let (Some(radius_m), Some(available_n_m)) =
-        (question.wheel_radius_m, question.motor_wheel_torque_n_m)
-    else {
-        return Verdict::FeasibleTorqueUnknown;
-    };
-    let needed_n_m = radius_m * turn.front_force_n.max(turn.rear_force_n);
-    if needed_n_m <= available_n_m {
-        Verdict::Feasible
-    } else {
-        Verdict::TorqueTooSmall
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn demo(base: &str) -> Question {
-        let mut scenario = Scenario::default();
-        scenario.set("vehicle.base", base).unwrap();
-        Question::from_scenario(&scenario).unwrap()
-    }
-
-    #[test]
-    fn four_driven_wheels_can_and_a_pair_cannot() {
-        for base in crate::vehicle::DEMO_NAMES {
-            let question = demo(base);
-            for layout in Layout::ALL {
-                let answer = judge(&question, layout);
-                let want = layout == Layout::F2R2;
-                assert_eq!(
-                    answer.verdict.feasible(),
-                    want,
-                    "{base} {layout:?}: {answer:?}"
-                );
-            }
-            let pair = judge(&question, Layout::R2);
-            assert_eq!(pair.verdict, Verdict::OtherAxleHolds);
-            let (drive, resist) = pair.pair_moments_n_m.unwrap();
-            assert!(drive < resist, "{base}: {drive} {resist}");
-        }
-    }
-
-    #[test]
-    fn a_pair_under_nearly_all_the_load_can_and_the_solver_finds_it() {
-        let mut scenario = Scenario::default();
-        for (path, text) in [
-            ("vehicle.mass", "1000 kg"),
-            ("vehicle.wheelbase", "2 m"),
-            ("vehicle.cg_to_front_axle", "1.9 m"),
-            ("vehicle.track_front", "1.6 m"),
-            ("surface.friction_sliding", "0.8"),
-        ] {
-            scenario.set(path, text).unwrap();
-        }
-        let question = Question::from_scenario(&scenario).unwrap();
-        assert!(judge(&question, Layout::R2).verdict.feasible());
-        assert!(!judge(&question, Layout::F2).verdict.feasible());
-    }
-
-    #[test]
-    fn the_rough_marks_of_the_demo_vehicles_come_out() {
-        for (base, torque_n_m) in [
-            ("kame", 707.0),
-            ("esker", 1326.0),
-            ("moraine", 2365.0),
-            ("corrie", 1578.0),
-        ] {
-            let question = demo(base);
-            let turn = question.four_wheel_turn().unwrap();
-            let mean_n = 0.5 * (turn.front_force_n + turn.rear_force_n);
-            let got = mean_n * question.wheel_radius_m.unwrap();
-            assert!((got / torque_n_m - 1.0).abs() < 0.01, "{base}: {got}");
-        }
-    }
-
-    #[test]
-    fn a_slope_is_refused_because_nothing_holds_the_car() {
-        let mut scenario = Scenario::default();
-        scenario.set("vehicle.base", "moraine").unwrap();
-        scenario.set("surface.grade", "2 %").unwrap();
-        let problem = Question::from_scenario(&scenario).unwrap_err();
-        assert_eq!(problem.field(), "surface.grade");
-    }
 }

@@ -1,385 +1,393 @@
-//! The topic's table, its readings and its working.
+//! The topic's readings.
 
-use super::{AxleState, End, Question, Turn, judge};
+use super::judge::driven_apart;
+use super::spin::{self, Spin};
+use super::table::OUTPUTS;
+use super::{
+    AxleState, Drilling, LayoutAnswer, Question, SplitTurn, Turn, drilling, full_lock, judge,
+    path_radius_m, slides_m, split_turn, wear,
+};
 use crate::error::Problem;
 use crate::layout::Layout;
-use crate::load_transfer::write_chassis;
 use crate::scenario::Scenario;
 use crate::scrub;
-use crate::topic::{Output, OutputKind, Reading, ReadingValue, Readings, Topic, plain, quantity};
-use crate::units::Dimension as D;
-use crate::working::{Sheet, Step};
-use core::f64::consts::PI;
+use crate::surface::{SURFACES, Surface};
+use crate::topic::{Reading, ReadingValue, Readings};
+use core::f64::consts::{PI, TAU};
 
-/// The topic.
-pub const TOPIC: Topic = Topic {
-    name: "turn_in_place",
-    inputs: &[
-        "vehicle.base",
-        "surface.kind",
-        "surface.friction_sliding",
-        "surface.friction_peak",
-        "vehicle.mass",
-        "vehicle.wheelbase",
-        "vehicle.cg_to_front_axle",
-        "vehicle.track_front",
-        "vehicle.track_rear",
-        "vehicle.wheel_radius",
-        "vehicle.motor_torque",
-        "vehicle.motor_ratio",
-        "turn_in_place.front_to_rear_wheel_speed",
-        "layouts",
-        "layout",
-        "vehicle.tyre_friction",
-        "vehicle.tyre_load_sensitivity",
-        "vehicle.tyre_reference_load",
-        "surface.grade",
-        "vehicle.tyre_width_front",
-        "vehicle.tyre_width_rear",
-        "vehicle.body",
-    ],
-    controls: &[
-        "vehicle.base",
-        "surface.kind",
-        "layout",
-        "surface.friction_sliding",
-        "vehicle.mass",
-        "vehicle.wheelbase",
-        "vehicle.cg_to_front_axle",
-        "vehicle.track_front",
-        "vehicle.motor_torque",
-    ],
-    example: &[("vehicle.base", "esker"), ("layout", "F2R2")],
-    outputs: OUTPUTS,
-    solve: readings,
-    working,
-};
-
-const OUTPUTS: &[Output] = &[
-    quantity("wheel_torque", "T", D::Torque, 4, true),
-    quantity("available_wheel_torque", "T_a", D::Torque, 4, true),
-    quantity("tractive_force_per_wheel", "F", D::Force, 4, false),
-    quantity("energy_per_turn", "E", D::Energy, 3, true),
-    quantity("friction_used_lengthwise", "c", D::Ratio, 2, true),
-    quantity("resisting_moment", "M_r", D::Torque, 4, false),
-    quantity("lateral_scrub_moment", "M_l", D::Torque, 4, false),
-    quantity("wheel_speed_ratio", "κ", D::Length, 3, false),
-    quantity("turning_centre_behind_front_axle", "x", D::Length, 3, false),
-    quantity("front_tractive_force_per_wheel", "F_f", D::Force, 4, false),
-    quantity("rear_tractive_force_per_wheel", "F_r", D::Force, 4, false),
-    quantity("front_wheel_torque", "T_f", D::Torque, 4, false),
-    quantity("rear_wheel_torque", "T_r", D::Torque, 4, false),
-    plain("layouts.*.feasible", OutputKind::Flag),
-    plain("layouts.*.reason", OutputKind::Word),
-    quantity("layouts.*.driving_moment", "M_d", D::Torque, 4, false),
-    quantity("layouts.*.holding_moment", "M_h", D::Torque, 4, false),
-];
-
-/// Everything that is read off a turn, in one place for readings and working.
-struct Numbers {
-    turn: Turn,
-    mean_force_n: f64,
-    lateral_scrub_n_m: f64,
-    lengthwise_use: f64,
+/// The slow turn as it was solved.
+pub(super) enum Slow {
+    /// Left and right alike.
+    Alike(Turn),
+    /// Friction of its own left and right.
+    Split(SplitTurn),
 }
 
-fn numbers(question: &Question) -> Result<Numbers, Problem> {
-    let turn = question.four_wheel_turn()?;
-    let mean_force_n = 0.5 * (turn.front_force_n + turn.rear_force_n);
-    let grip = |axle: &AxleState| axle.friction * axle.load_n;
-    let grip_n = grip(&question.front) + grip(&question.rear);
-    let centre_m = turn.centre_behind_front_m;
-    let rear_arm_m = question.chassis.wheelbase_m() - centre_m;
-    Ok(Numbers {
-        turn,
-        mean_force_n,
-        lateral_scrub_n_m: scrub::lateral_scrub_moment_n_m(
-            1.0,
-            (grip(&question.front), centre_m),
-            (grip(&question.rear), rear_arm_m),
-        ),
-        lengthwise_use: 2.0 * (turn.front_force_n + turn.rear_force_n) / grip_n,
+/// Everything that is read off a slow turn, in one place for readings and working.
+pub(super) struct Numbers {
+    pub(super) slow: Slow,
+    pub(super) centre_behind_front_m: f64,
+    pub(super) centre_to_left_m: f64,
+    pub(super) path_radius_m: f64,
+    pub(super) speed_ratio_m: f64,
+    pub(super) mean_force_n: f64,
+    pub(super) front_force_n: f64,
+    pub(super) rear_force_n: f64,
+    pub(super) resisting_n_m: f64,
+    pub(super) energy_j: f64,
+    pub(super) lateral_scrub_n_m: f64,
+    pub(super) lengthwise_use: f64,
+    /// Heat of one tyre in a turn, front and rear; the mean of left and right \[J\].
+    pub(super) heat_j: [f64; 2],
+}
+
+fn grip_n(axle: &AxleState) -> f64 {
+    axle.friction * axle.load_n
+}
+
+pub(super) fn numbers(question: &Question) -> Result<Numbers, Problem> {
+    let mut numbers = if question.is_split() {
+        of_split(question, split_turn(question)?)
+    } else {
+        of_alike(question, question.four_wheel_turn()?)
+    };
+    let (front_n, rear_n) = (grip_n(&question.front), grip_n(&question.rear));
+    let behind_m = numbers.centre_behind_front_m;
+    numbers.mean_force_n = 0.5 * (numbers.front_force_n + numbers.rear_force_n);
+    numbers.lengthwise_use =
+        2.0 * (numbers.front_force_n + numbers.rear_force_n) / (front_n + rear_n);
+    numbers.lateral_scrub_n_m = scrub::lateral_scrub_moment_n_m(
+        1.0,
+        (front_n, behind_m),
+        (rear_n, question.chassis.wheelbase_m() - behind_m),
+    );
+    numbers.path_radius_m = path_radius_m(question, behind_m, numbers.centre_to_left_m);
+    Ok(numbers)
+}
+
+fn of_alike(question: &Question, turn: Turn) -> Numbers {
+    Numbers {
+        centre_behind_front_m: turn.centre_behind_front_m,
+        centre_to_left_m: 0.0,
+        path_radius_m: 0.0,
+        speed_ratio_m: turn.speed_ratio_m,
+        mean_force_n: 0.0,
+        front_force_n: turn.front_force_n,
+        rear_force_n: turn.rear_force_n,
+        resisting_n_m: turn.resisting_moment_n_m,
+        energy_j: turn.energy_per_turn_j,
+        lateral_scrub_n_m: 0.0,
+        lengthwise_use: 0.0,
+        heat_j: [
+            PI * grip_n(&question.front) * turn.front_slide_m,
+            PI * grip_n(&question.rear) * turn.rear_slide_m,
+        ],
+        slow: Slow::Alike(turn),
+    }
+}
+
+fn of_split(question: &Question, turn: SplitTurn) -> Numbers {
+    let mean = |left: usize| 0.5 * (turn.forces_n[left].0.abs() + turn.forces_n[left + 1].0.abs());
+    let slides = |at: usize| turn.grips_n[at] * turn.slides_m[at][2];
+    let heat = |left: usize| PI * (slides(left) + slides(left + 1));
+    let holds = |left: usize, ahead_m: f64| {
+        let one = |at: usize| turn.grips_n[at] / turn.slides_m[at][2];
+        (one(left) + one(left + 1)) * ahead_m * ahead_m
+    };
+    let behind_m = turn.centre_behind_front_m;
+    Numbers {
+        centre_behind_front_m: behind_m,
+        centre_to_left_m: turn.centre_to_left_m,
+        path_radius_m: 0.0,
+        speed_ratio_m: turn.speed_ratio_m,
+        mean_force_n: 0.0,
+        front_force_n: mean(0),
+        rear_force_n: mean(2),
+        resisting_n_m: holds(0, behind_m) + holds(2, question.chassis.wheelbase_m() - behind_m),
+        energy_j: TAU * turn.sliding_n_m(),
+        lateral_scrub_n_m: 0.0,
+        lengthwise_use: 0.0,
+        heat_j: [heat(0), heat(2)],
+        slow: Slow::Split(turn),
+    }
+}
+
+/// What the size of the patches adds; only where left and right are alike and the pressure is given.
+pub(super) struct Patches {
+    /// Front and rear.
+    pub(super) axles: [Drilling; 2],
+    /// Sliding of the patches along and across, per radian, front and rear \[m\].
+    pub(super) slides_m: [(f64, f64); 2],
+    /// If the bound resisted: centre behind the front axle, κ, mean force per wheel, energy.
+    pub(super) against: Option<Against>,
+}
+
+/// The turn against the bound of the drilling moment.
+pub(super) struct Against {
+    pub(super) centre_behind_front_m: f64,
+    pub(super) speed_ratio_m: f64,
+    /// Sliding per radian, front and rear \[m\].
+    pub(super) slides_m: [f64; 2],
+    /// Force of one wheel, front and rear \[N\].
+    pub(super) forces_n: [f64; 2],
+    pub(super) energy_j: f64,
+}
+
+pub(super) fn patches(question: &Question, numbers: &Numbers) -> Option<Patches> {
+    let Slow::Alike(turn) = &numbers.slow else {
+        return None;
+    };
+    let pressure_pa = question.pressure_pa?;
+    let wheelbase_m = question.chassis.wheelbase_m();
+    let axles = [&question.front, &question.rear];
+    let slides_m = slides_m(turn, (axles[0], axles[1]), wheelbase_m);
+    let of = |at: usize| {
+        drilling(
+            axles[at],
+            question.tyre_widths_m[at],
+            pressure_pa,
+            slides_m[at],
+        )
+    };
+    let drills = [of(0), of(1)];
+    let bound_n_m = drills[0].bound_n_m + drills[1].bound_n_m;
+    let against = question.turn_against(bound_n_m).map(|(behind_m, ratio_m)| {
+        let ahead_m = [behind_m, wheelbase_m - behind_m];
+        let along_m = axles.map(|axle| axle.speed_factor * ratio_m - 0.5 * axle.track_m);
+        let slides_m = [0, 1].map(|at| crate::math::hypot(along_m[at], ahead_m[at]));
+        Against {
+            centre_behind_front_m: behind_m,
+            speed_ratio_m: ratio_m,
+            slides_m,
+            forces_n: [0, 1].map(|at| 0.5 * grip_n(axles[at]) * along_m[at] / slides_m[at]),
+            energy_j: TAU
+                * (grip_n(axles[0]) * slides_m[0] + grip_n(axles[1]) * slides_m[1] + bound_n_m),
+        }
+    });
+    Some(Patches {
+        axles: drills,
+        slides_m,
+        against,
     })
 }
 
-fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
-    let question = Question::from_scenario(scenario)?;
-    let Numbers {
-        turn,
-        mean_force_n,
-        lateral_scrub_n_m,
-        lengthwise_use,
-    } = numbers(&question)?;
-    let torque = |force_n: f64| question.wheel_radius_m.map(|radius_m| radius_m * force_n);
-    let mut readings = Readings::of(OUTPUTS);
-    readings.optional("wheel_torque", torque(mean_force_n));
-    readings.optional("available_wheel_torque", question.motor_wheel_torque_n_m);
-    readings.number("tractive_force_per_wheel", mean_force_n);
-    readings.number("energy_per_turn", turn.energy_per_turn_j);
-    readings.number("friction_used_lengthwise", lengthwise_use);
-    readings.number("resisting_moment", turn.resisting_moment_n_m);
-    readings.number("lateral_scrub_moment", lateral_scrub_n_m);
-    readings.number("wheel_speed_ratio", turn.speed_ratio_m);
-    readings.number(
-        "turning_centre_behind_front_axle",
-        turn.centre_behind_front_m,
-    );
-    readings.number("front_tractive_force_per_wheel", turn.front_force_n);
-    readings.number("rear_tractive_force_per_wheel", turn.rear_force_n);
-    readings.optional("front_wheel_torque", torque(turn.front_force_n));
-    readings.optional("rear_wheel_torque", torque(turn.rear_force_n));
-    for layout in scenario.layouts() {
-        let answer = judge(&question, layout);
-        let name = layout.name();
-        let feasible = answer.verdict.feasible();
-        readings.add("layouts.*.feasible", name, ReadingValue::Flag(feasible));
-        readings.add(
-            "layouts.*.reason",
-            name,
-            ReadingValue::Word(answer.verdict.word()),
-        );
-        if let Some((driving_n_m, holding_n_m)) = answer.pair_moments_n_m {
-            let number = ReadingValue::Number;
-            readings.add("layouts.*.driving_moment", name, number(driving_n_m));
-            readings.add("layouts.*.holding_moment", name, number(holding_n_m));
+/// The surfaces that are told side by side.
+pub(super) fn surfaces() -> impl Iterator<Item = &'static Surface> {
+    SURFACES
+        .iter()
+        .filter(|surface| surface.name != "concrete_wet")
+}
+
+/// What a turn takes on ground whose friction is 1 everywhere; on another it is in proportion.
+pub(super) struct OnOne {
+    /// Mean force per wheel \[N\].
+    pub(super) mean_force_n: f64,
+    /// Force of the wheel that pushes most \[N\].
+    most_force_n: f64,
+    /// Energy of a turn \[J\].
+    pub(super) energy_j: f64,
+    /// Whether the shown layout can turn in place if its motors have the torque.
+    can: bool,
+}
+
+impl OnOne {
+    pub(super) fn of(question: &Question, layout: Layout) -> Result<Self, Problem> {
+        let question = question.on_friction(1.0);
+        let turn = question.four_wheel_turn()?;
+        let free = Question {
+            motor_wheel_torque_n_m: None,
+            ..question
+        };
+        Ok(Self {
+            mean_force_n: 0.5 * (turn.front_force_n + turn.rear_force_n),
+            most_force_n: turn.front_force_n.max(turn.rear_force_n),
+            energy_j: turn.energy_per_turn_j,
+            can: judge(&free, layout).verdict.feasible(),
+        })
+    }
+
+    fn on(&self, question: &Question, surface: &Surface) -> OnSurface {
+        let friction = surface.friction_sliding();
+        let enough = question
+            .wheel_radius_m
+            .zip(question.motor_wheel_torque_n_m)
+            .is_none_or(|(radius_m, has)| radius_m * self.most_force_n * friction <= has);
+        OnSurface {
+            name: surface.name,
+            mean_force_n: self.mean_force_n * friction,
+            energy_j: self.energy_j * friction,
+            feasible: self.can && enough,
         }
+    }
+}
+
+/// What a turn takes on a surface.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OnSurface {
+    /// Name of the surface in a scenario.
+    pub name: &'static str,
+    /// Mean tractive force per wheel \[N\].
+    pub mean_force_n: f64,
+    /// Energy of one full turn \[J\].
+    pub energy_j: f64,
+    /// Whether the layout can turn in place there.
+    pub feasible: bool,
+}
+
+/// What a turn takes on each surface of the adhesion table, level and alike left and right.
+///
+/// # Errors
+/// As [`Question::four_wheel_turn`].
+pub fn on_surfaces(question: &Question, layout: Layout) -> Result<Vec<OnSurface>, Problem> {
+    let on_one = OnOne::of(question, layout)?;
+    Ok(surfaces()
+        .map(|surface| on_one.on(question, surface))
+        .collect())
+}
+
+/// Wear coefficient: the reader's, or the calibrated one \[m³/J\].
+pub(super) fn wear_m3_j(question: &Question) -> f64 {
+    question
+        .wear_m3_j
+        .unwrap_or_else(|| wear::calibrated().coefficient_m3_j)
+}
+
+pub(super) fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
+    let question = Question::from_scenario(scenario)?;
+    let numbers = numbers(&question)?;
+    let mut readings = slow(scenario, &question, &numbers)?;
+    if let Some(spin) = Spin::of_slow_turn(scenario, &question, &numbers)? {
+        spin::add(&mut readings, &spin);
     }
     Ok(readings.into_list())
 }
 
-/// Whether the closed forms of a car with its CG midway hold as they stand.
-fn is_even(question: &Question) -> bool {
-    let (front, rear) = (&question.front, &question.rear);
-    let near = |a: f64, b: f64| (a - b).abs() <= 1e-12 * a.abs().max(b.abs());
-    near(front.load_n, rear.load_n)
-        && near(front.track_m, rear.track_m)
-        && near(front.friction, rear.friction)
-        && near(front.speed_factor, 1.0)
-}
-
-fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
+/// The readings of the slow turn alone, without the spin-up.
+///
+/// # Errors
+/// A [`Problem`] of the scenario.
+pub(super) fn slow_readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
     let question = Question::from_scenario(scenario)?;
-    let numbers = numbers(&question)?;
-    let mut sheet = Sheet::new();
-    write_chassis(&mut sheet, &question.chassis);
-    let (front, rear) = (question.front, question.rear);
-    sheet.step(
-        "step.static_front",
-        "N_f",
-        "",
-        "W*b/L",
-        front.load_n,
-        D::Force,
-    );
-    sheet.step(
-        "step.static_rear",
-        "N_r",
-        "",
-        "W*a/L",
-        rear.load_n,
-        D::Force,
-    );
-    sheet.source("source.turn_in_place");
-    sheet.given("μ_f", front.friction, D::Ratio);
-    sheet.given("μ_r", rear.friction, D::Ratio);
-    sheet.given("μ_s", question.friction, D::Ratio);
-    sheet.given("t_f", front.track_m, D::Length);
-    sheet.given("t_r", rear.track_m, D::Length);
-    sheet.given("q", front.speed_factor, D::Ratio);
-    sheet.given("π", PI, D::Ratio);
-    if is_even(&question) {
-        sheet.given("μ_s", front.friction, D::Ratio);
-        sheet.given("t", front.track_m, D::Length);
-        write_turn(&mut sheet, EVEN, &numbers);
-    } else {
-        let turn = &numbers.turn;
-        sheet.given("s_f", turn.front_slide_m, D::Length);
-        sheet.given("s_r", turn.rear_slide_m, D::Length);
-        sheet.given("F_f", turn.front_force_n, D::Force);
-        sheet.given("F_r", turn.rear_force_n, D::Force);
-        let equations = match turn.rolling {
-            None => UNEVEN,
-            Some(End::Front) => FRONT_ROLLS,
-            Some(End::Rear) => REAR_ROLLS,
-        };
-        write_turn(&mut sheet, equations, &numbers);
-    }
-    write_torques(&mut sheet, scenario, &question, &numbers);
-    write_pairs(&mut sheet, scenario, &question);
-    Ok(sheet.into_steps())
+    Ok(slow(scenario, &question, &numbers(&question)?)?.into_list())
 }
 
-/// The equations of one kind of turn, in the order in which they are shown: what it finds, symbol,
-/// path in the answer, right side, dimension.
-type Equation = (&'static str, &'static str, &'static str, &'static str, D);
-
-/// Closed forms for a = b, equal tracks and friction.
-#[rustfmt::skip] // One equation, one line: it is read as a table.
-const EVEN: &[Equation] = &[
-    ("step.centre_even", "x", "turning_centre_behind_front_axle", "L/2", D::Length),
-    ("step.speed_ratio_even", "κ", "wheel_speed_ratio", "(t² + L²)/(2*t)", D::Length),
-    ("step.force_per_wheel", "F", "tractive_force_per_wheel", "μ_s*W/4*L/sqrt(L² + t²)", D::Force),
-    ("step.same_force", "F_f", "front_tractive_force_per_wheel", "1*F", D::Force),
-    ("step.same_force", "F_r", "rear_tractive_force_per_wheel", "1*F", D::Force),
-    ("step.lengthwise", "c", "friction_used_lengthwise", "L/sqrt(L² + t²)", D::Ratio),
-    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_s*W*L/2", D::Torque),
-    ("step.resisting", "M_r", "resisting_moment", "μ_s*W*L*t/(2*sqrt(L² + t²))", D::Torque),
-    ("step.energy", "E", "energy_per_turn", "π*μ_s*W*sqrt(L² + t²)*L/t", D::Energy),
-];
-
-/// The equations that the general solve satisfies, then what follows from them.
-#[rustfmt::skip] // One equation, one line: it is read as a table.
-const UNEVEN: &[Equation] = &[
-    ("step.centre", "x", "turning_centre_behind_front_axle", "L*(μ_r*N_r/s_r)/(μ_f*N_f/s_f + μ_r*N_r/s_r)", D::Length),
-    ("step.speed_ratio", "κ", "wheel_speed_ratio", "(μ_f*N_f*s_f + μ_r*N_r*s_r)/(2*(q*F_f + F_r))", D::Length),
-    ("step.slide_front", "s_f", "", "sqrt((q*κ - t_f/2)² + x²)", D::Length),
-    ("step.slide_rear", "s_r", "", "sqrt((κ - t_r/2)² + (L - x)²)", D::Length),
-    ("step.force_front", "F_f", "front_tractive_force_per_wheel", "μ_f*N_f/2*(q*κ - t_f/2)/s_f", D::Force),
-    ("step.force_rear", "F_r", "rear_tractive_force_per_wheel", "μ_r*N_r/2*(κ - t_r/2)/s_r", D::Force),
-    ("step.force_mean", "F", "tractive_force_per_wheel", "(F_f + F_r)/2", D::Force),
-    ("step.lengthwise", "c", "friction_used_lengthwise", "4*F/(μ_f*N_f + μ_r*N_r)", D::Ratio),
-    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_f*N_f*x + μ_r*N_r*(L - x)", D::Torque),
-    ("step.resisting", "M_r", "resisting_moment", "μ_f*N_f*x²/s_f + μ_r*N_r*(L - x)²/s_r", D::Torque),
-    ("step.energy", "E", "energy_per_turn", "2*π*(μ_f*N_f*s_f + μ_r*N_r*s_r)", D::Energy),
-];
-
-/// The car turns about its front axle, whose wheels roll: they push with what the rear leaves over.
-#[rustfmt::skip] // One equation, one line: it is read as a table.
-const FRONT_ROLLS: &[Equation] = &[
-    ("step.centre_rolls", "x", "turning_centre_behind_front_axle", "0", D::Length),
-    ("step.speed_ratio_rolls", "κ", "wheel_speed_ratio", "t_f/(2*q)", D::Length),
-    ("step.slide_rear", "s_r", "", "sqrt((κ - t_r/2)² + (L - x)²)", D::Length),
-    ("step.resisting", "M_r", "resisting_moment", "μ_r*N_r*(L - x)²/s_r", D::Torque),
-    ("step.force_rear", "F_r", "rear_tractive_force_per_wheel", "μ_r*N_r/2*(κ - t_r/2)/s_r", D::Force),
-    ("step.force_rest", "F_f", "front_tractive_force_per_wheel", "(M_r - F_r*t_r)/t_f", D::Force),
-    ("step.force_mean", "F", "tractive_force_per_wheel", "(F_f + F_r)/2", D::Force),
-    ("step.lengthwise", "c", "friction_used_lengthwise", "4*F/(μ_f*N_f + μ_r*N_r)", D::Ratio),
-    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_f*N_f*x + μ_r*N_r*(L - x)", D::Torque),
-    ("step.energy", "E", "energy_per_turn", "2*π*μ_r*N_r*s_r", D::Energy),
-];
-
-/// The same about the rear axle.
-#[rustfmt::skip] // One equation, one line: it is read as a table.
-const REAR_ROLLS: &[Equation] = &[
-    ("step.centre_rolls", "x", "turning_centre_behind_front_axle", "1*L", D::Length),
-    ("step.speed_ratio_rolls", "κ", "wheel_speed_ratio", "t_r/2", D::Length),
-    ("step.slide_front", "s_f", "", "sqrt((q*κ - t_f/2)² + x²)", D::Length),
-    ("step.resisting", "M_r", "resisting_moment", "μ_f*N_f*x²/s_f", D::Torque),
-    ("step.force_front", "F_f", "front_tractive_force_per_wheel", "μ_f*N_f/2*(q*κ - t_f/2)/s_f", D::Force),
-    ("step.force_rest", "F_r", "rear_tractive_force_per_wheel", "(M_r - F_f*t_f)/t_r", D::Force),
-    ("step.force_mean", "F", "tractive_force_per_wheel", "(F_f + F_r)/2", D::Force),
-    ("step.lengthwise", "c", "friction_used_lengthwise", "4*F/(μ_f*N_f + μ_r*N_r)", D::Ratio),
-    ("step.lateral_scrub", "M_l", "lateral_scrub_moment", "μ_f*N_f*x + μ_r*N_r*(L - x)", D::Torque),
-    ("step.energy", "E", "energy_per_turn", "2*π*μ_f*N_f*s_f", D::Energy),
-];
-
-/// Writes the equations with the numbers of the turn.
-fn write_turn(sheet: &mut Sheet, equations: &[Equation], numbers: &Numbers) {
-    let turn = &numbers.turn;
-    let values = [
-        ("x", turn.centre_behind_front_m),
-        ("κ", turn.speed_ratio_m),
-        ("s_f", turn.front_slide_m),
-        ("s_r", turn.rear_slide_m),
-        ("F", numbers.mean_force_n),
-        ("F_f", turn.front_force_n),
-        ("F_r", turn.rear_force_n),
-        ("c", numbers.lengthwise_use),
-        ("M_l", numbers.lateral_scrub_n_m),
-        ("M_r", turn.resisting_moment_n_m),
-        ("E", turn.energy_per_turn_j),
-    ];
-    for (about, symbol, path, right, dimension) in equations {
-        let value = values
-            .iter()
-            .find(|(name, _)| name == symbol)
-            .map_or(0.0, |(_, v)| *v);
-        match *about {
-            // These two were solved together, for the unknowns inside them.
-            "step.centre" | "step.speed_ratio" => {
-                sheet.satisfied(about, symbol, path, right, value, *dimension);
-            }
-            _ => sheet.step(about, symbol, path, right, value, *dimension),
+fn slow(scenario: &Scenario, question: &Question, numbers: &Numbers) -> Result<Readings, Problem> {
+    let torque = |force_n: f64| question.wheel_radius_m.map(|radius_m| radius_m * force_n);
+    let mut readings = Readings::of(OUTPUTS);
+    readings.optional("wheel_torque", torque(numbers.mean_force_n));
+    readings.optional("available_wheel_torque", question.motor_wheel_torque_n_m);
+    let split = question.is_split().then_some(numbers.centre_to_left_m);
+    for (name, value) in [
+        ("tractive_force_per_wheel", numbers.mean_force_n),
+        ("energy_per_turn", numbers.energy_j),
+        ("friction_used_lengthwise", numbers.lengthwise_use),
+        ("resisting_moment", numbers.resisting_n_m),
+        ("lateral_scrub_moment", numbers.lateral_scrub_n_m),
+        ("wheel_speed_ratio", numbers.speed_ratio_m),
+        (
+            "turning_centre_behind_front_axle",
+            numbers.centre_behind_front_m,
+        ),
+    ] {
+        readings.number(name, value);
+    }
+    readings.optional("turning_centre_to_left", split);
+    readings.number("path_radius", numbers.path_radius_m);
+    readings.number("front_tractive_force_per_wheel", numbers.front_force_n);
+    readings.number("rear_tractive_force_per_wheel", numbers.rear_force_n);
+    readings.optional("front_wheel_torque", torque(numbers.front_force_n));
+    readings.optional("rear_wheel_torque", torque(numbers.rear_force_n));
+    if let Some(patches) = patches(question, numbers) {
+        let [front, rear] = &patches.axles;
+        readings.number("front_patch_length", front.patch_length_m);
+        readings.number("rear_patch_length", rear.patch_length_m);
+        readings.number("drilling_moment", front.moment_n_m + rear.moment_n_m);
+        readings.number("drilling_moment_bound", front.bound_n_m + rear.bound_n_m);
+        if let Some(against) = &patches.against {
+            let mean_n = 0.5 * (against.forces_n[0] + against.forces_n[1]);
+            readings.optional("wheel_torque_bound", torque(mean_n));
+            readings.number("energy_per_turn_bound", against.energy_j);
         }
     }
+    readings.number("heat_per_front_tyre", numbers.heat_j[0]);
+    readings.number("heat_per_rear_tyre", numbers.heat_j[1]);
+    let coefficient = wear_m3_j(question);
+    let (least, most) = wear::RANGE_M3_J;
+    readings.number("wear_coefficient", coefficient);
+    for (name, coefficient) in [
+        ("tread_lost_per_turn", coefficient),
+        ("tread_lost_least", least),
+        ("tread_lost_most", most),
+    ] {
+        readings.number(name, wear::worn_kg(coefficient, numbers.energy_j));
+    }
+    if let Slow::Alike(turn) = &numbers.slow {
+        readings.optional("drift_per_turn", question.drift_per_turn_m(turn));
+    }
+    add_layouts(&mut readings, scenario, question);
+    add_surfaces(&mut readings, scenario, question)?;
+    Ok(readings)
 }
 
-fn write_torques(sheet: &mut Sheet, scenario: &Scenario, question: &Question, numbers: &Numbers) {
-    if let Some(radius_m) = question.wheel_radius_m {
-        sheet.given("R", radius_m, D::Length);
-        let turn = &numbers.turn;
-        for (about, symbol, path, right, force_n) in [
-            (
-                "step.torque",
-                "T",
-                "wheel_torque",
-                "R*F",
-                numbers.mean_force_n,
-            ),
-            (
-                "step.torque_front",
-                "T_f",
-                "front_wheel_torque",
-                "R*F_f",
-                turn.front_force_n,
-            ),
-            (
-                "step.torque_rear",
-                "T_r",
-                "rear_wheel_torque",
-                "R*F_r",
-                turn.rear_force_n,
-            ),
-        ] {
-            sheet.step(about, symbol, path, right, radius_m * force_n, D::Torque);
-        }
-    }
-    if let Some(available_n_m) = question.motor_wheel_torque_n_m {
-        let given = |path| scenario.number(path).unwrap_or(0.0);
-        sheet.given("T_m", given("vehicle.motor_torque"), D::Torque);
-        sheet.given("i", given("vehicle.motor_ratio"), D::Ratio);
-        let path = "available_wheel_torque";
-        sheet.step(
-            "step.available",
-            "T_a",
-            path,
-            "T_m*i",
-            available_n_m,
-            D::Torque,
-        );
-    }
-}
-
-/// The two moments that decide about a single driven pair.
-fn write_pairs(sheet: &mut Sheet, scenario: &Scenario, question: &Question) {
+fn add_layouts(readings: &mut Readings, scenario: &Scenario, question: &Question) {
+    // Only where each wheel has a motor of its own matters, so several layouts share an answer.
+    let mut judged: Vec<([bool; 2], LayoutAnswer)> = Vec::new();
     for layout in scenario.layouts() {
-        let Some((driving_n_m, holding_n_m)) = judge(question, layout).pair_moments_n_m else {
-            continue;
+        let kind = driven_apart(layout);
+        let known = judged.iter().find(|(known, _)| *known == kind);
+        let answer = match known {
+            Some((_, answer)) => *answer,
+            None => {
+                let answer = judge(question, layout);
+                judged.push((kind, answer));
+                answer
+            }
         };
-        let (drives, holds) = if matches!(layout, Layout::R2 | Layout::F1R2) {
-            ("μ_r*N_r*t_r/2", "μ_f*N_f*L")
-        } else {
-            ("μ_f*N_f*t_f/2", "μ_r*N_r*L")
-        };
-        sheet.begin(layout.name());
-        let path = "layouts.*.driving_moment";
-        sheet.step(
-            "step.pair_drives",
-            "M_d",
-            path,
-            drives,
-            driving_n_m,
-            D::Torque,
-        );
-        let path = "layouts.*.holding_moment";
-        sheet.step(
-            "step.other_holds",
-            "M_h",
-            path,
-            holds,
-            holding_n_m,
-            D::Torque,
-        );
-        sheet.begin("");
+        let name = layout.name();
+        let feasible = answer.verdict.feasible();
+        readings.add("layouts.*.feasible", name, ReadingValue::Flag(feasible));
+        let reason = ReadingValue::Word(answer.verdict.word());
+        readings.add("layouts.*.reason", name, reason);
+        let number = ReadingValue::Number;
+        if let Some((driving_n_m, holding_n_m)) = answer.pair_moments_n_m {
+            readings.add("layouts.*.driving_moment", name, number(driving_n_m));
+            readings.add("layouts.*.holding_moment", name, number(holding_n_m));
+        }
+        if let Some(lock) = full_lock(question, layout) {
+            for (path, value) in [
+                (
+                    "layouts.*.full_lock_centre_behind_front",
+                    lock.centre_behind_front_m,
+                ),
+                ("layouts.*.full_lock_centre_to_left", lock.centre_to_left_m),
+                ("layouts.*.full_lock_sweep_radius", lock.sweep_radius_m),
+            ] {
+                readings.add(path, name, number(value));
+            }
+            let in_place = ReadingValue::Flag(lock.in_place);
+            readings.add("layouts.*.full_lock_in_place", name, in_place);
+        }
     }
+}
+
+fn add_surfaces(
+    readings: &mut Readings,
+    scenario: &Scenario,
+    question: &Question,
+) -> Result<(), Problem> {
+    let on_one = OnOne::of(question, scenario.layout())?;
+    for surface in surfaces() {
+        let on = on_one.on(question, surface);
+        if let Some(radius_m) = question.wheel_radius_m {
+            // The order of the working: the torque on a friction of 1, times the friction.
+            let torque_n_m = radius_m * on_one.mean_force_n * surface.friction_sliding();
+            let value = ReadingValue::Number(torque_n_m);
+            readings.add("surfaces.*.wheel_torque", surface.name, value);
+        }
+        let energy = ReadingValue::Number(on.energy_j);
+        readings.add("surfaces.*.energy_per_turn", surface.name, energy);
+        let feasible = ReadingValue::Flag(on.feasible);
+        readings.add("surfaces.*.feasible", surface.name, feasible);
+    }
+    Ok(())
 }

@@ -82,6 +82,12 @@ impl Factors {
         self.d * math::sin(self.c * math::atan(x - self.e * (x - math::atan(x))))
     }
 
+    /// Slope at no slip, B·C·D \[N/% or N/°\].
+    #[must_use]
+    pub fn slope(&self) -> f64 {
+        self.b * self.c * self.d
+    }
+
     /// The positive slip at which the size of the force is largest, up to a bound.
     ///
     /// A scan, then a search by thirds around the best: the curve has one peak.

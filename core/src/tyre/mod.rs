@@ -22,6 +22,7 @@ use core::f64::consts::FRAC_PI_2;
 /// assert!((grip_n - 7200.0).abs() < 1e-9 && (per_n - 0.9).abs() < 1e-12);
 /// ```
 #[must_use]
+#[inline(always)]
 pub fn axle_grip(friction: f64, load_n: f64, sensitivity: f64, reference_n: f64) -> (f64, f64) {
     if load_n <= 0.0 {
         return (0.0, friction * load_factor(sensitivity, 0.0, reference_n));
@@ -77,9 +78,28 @@ impl SlipCurve {
         }))
     }
 
+    /// The curve of a tyre that is taken to have one friction, sliding or not: it rises as in the brush
+    /// model, y = 1 − (1 − σ/σ_p)³, and beyond its peak slip it stays 1.
+    ///
+    /// ```
+    /// let curve = axlewright_core::tyre::SlipCurve::flat(0.1);
+    /// assert!((curve.share(0.1) - 1.0).abs() < 1e-12 && (curve.share(0.9) - 1.0).abs() < 1e-12);
+    /// ```
+    #[must_use]
+    pub fn flat(peak_slip: f64) -> Self {
+        Self {
+            stiffness: 3.0 / peak_slip,
+            shape: 0.0,
+            peak_slip,
+        }
+    }
+
     /// Share of the peak friction at a slip, y(σ).
     #[must_use]
     pub fn share(&self, slip: f64) -> f64 {
+        if self.shape == 0.0 {
+            return brush::share(slip / self.peak_slip);
+        }
         math::sin(self.shape * math::atan(self.stiffness * slip))
     }
 
@@ -95,6 +115,9 @@ impl SlipCurve {
         if share >= 1.0 {
             return self.peak_slip;
         }
+        if self.shape == 0.0 {
+            return self.peak_slip * (1.0 - math::power(1.0 - share, 1.0 / 3.0));
+        }
         // y = sin(C·atan(B·σ)), so σ = tan(arcsin(y)/C)/B; arcsin(y) = atan(y/√(1 − y²)).
         let angle = math::atan(share / math::sqrt(1.0 - share * share));
         math::tan(angle / self.shape) / self.stiffness
@@ -103,6 +126,9 @@ impl SlipCurve {
     /// Slope at no slip, dy/dσ = B·C.
     #[must_use]
     pub fn slope(&self) -> f64 {
+        if self.shape == 0.0 {
+            return self.stiffness;
+        }
         self.stiffness * self.shape
     }
 }
@@ -164,6 +190,16 @@ mod tests {
                 assert!((curve.share(-0.03) + curve.share(0.03)).abs() < 1e-15);
             }
         }
+    }
+
+    #[test]
+    fn a_flat_curve_rises_to_its_peak_and_stays() {
+        let curve = SlipCurve::flat(0.08);
+        for share in [0.1, 0.5, 0.999] {
+            assert!((curve.share(curve.slip_of(share)) - share).abs() < 1e-12);
+        }
+        assert!((curve.share(1e-9) / 1e-9 / curve.slope() - 1.0).abs() < 1e-6);
+        assert!((curve.share(-0.5) + 1.0).abs() < 1e-15);
     }
 
     #[test]

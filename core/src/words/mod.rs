@@ -1,7 +1,8 @@
 //! The language catalogue: every string that a person reads, one file per language.
 //!
-//! English is always here. In the browser the other languages are fetched when a page needs them and
-//! handed in with [`add`]; everywhere else they are compiled in.
+//! English is always here; in the browser, the words of a part of the wasm come with the part. The other
+//! languages are fetched by a browser when a page needs them and handed in with [`add`]; everywhere else
+//! they are compiled in.
 
 mod catalogue;
 #[cfg(not(target_arch = "wasm32"))]
@@ -9,10 +10,12 @@ mod de;
 mod en;
 #[cfg(not(target_arch = "wasm32"))]
 mod es;
+mod home;
 
-pub use catalogue::{add, has, text};
+pub use catalogue::{add, add_english, english_of, english_size, has, text};
+pub use home::of as home;
 
-use catalogue::{find_in, lines};
+use catalogue::{find_english, find_in, lines};
 
 /// A language of the catalogue.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -72,7 +75,11 @@ impl Lang {
 /// The text of a key, or `None` where the catalogue has none. What a language lacks is English.
 #[must_use]
 pub fn find(lang: Lang, key: &str) -> Option<&'static str> {
-    find_in(text(lang), key).or_else(|| find_in(text(Lang::English), key))
+    let own = match lang {
+        Lang::English => None,
+        other => find_in(text(other), key),
+    };
+    own.or_else(|| find_english(key))
 }
 
 /// The text of a key. A missing key shows as an empty text; the tests see to it that none is.

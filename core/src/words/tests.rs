@@ -7,9 +7,11 @@ const SAME: &[(&str, &str)] = &[
     ("de es", "figure.inertia"),           // symbols
     ("de es", "figure.mark.two_to_one"),   // digits
     ("de es", "figure.traction.bars_row"), // only values put in
-    ("de es", "ui.as_"),                   // names of file formats
-    ("de es", "vehicle.name."),            // proper names
-    ("es", "ui.motors.one"),               // the same word
+    ("de es", "talk.ui.tall"),             // digits
+    ("de es", "talk.ui.wide"),
+    ("de es", "ui.as_"),        // names of file formats
+    ("de es", "vehicle.name."), // proper names
+    ("es", "ui.motors.one"),    // the same word
     ("es", "ui.no"),
 ];
 

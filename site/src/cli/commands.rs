@@ -1,17 +1,14 @@
 //! What each command does.
 
-use super::{Command, Failure, QuestionArgs, Style, Units};
-use axlewright_core::topic::{self, Topic};
-use axlewright_core::units::System;
-use axlewright_core::words::Lang;
-use axlewright_core::{Problem, Scenario, schema};
+use super::figure::write;
+use super::{
+    Command, Failure, QuestionArgs, document, figure, gather, ink, language, plot, print, refused,
+    say, shell, study, system_of,
+};
+use axlewright_core::schema;
+use axlewright_core::topic;
 use axlewright_site::answer::{self, AnswerFormat};
-use axlewright_site::output::write_whole;
-use axlewright_site::scenario_file::ScenarioError;
-use axlewright_site::{figure, scenario_file, serve, site, toolchain};
-use axlewright_widgets::figure::Theme;
-use axlewright_widgets::figure_file::figure_file;
-use axlewright_widgets::visual::{Look, Visual};
+use axlewright_site::{lines, serve, site, toolchain};
 use std::io::{self, Write};
 use std::path::Path;
 
@@ -21,38 +18,18 @@ pub(super) fn run(command: Command) -> Result<(), Failure> {
         Command::Build { trunk: true, .. } => build_for_trunk(),
         Command::Build { out, .. } => build_site(&out),
         Command::Answer { question, format } => print_answer(&question, format),
-        Command::Figure {
-            question,
-            view,
-            style,
-            width,
-            scale,
-            output,
-            alt,
-        } => {
-            let wanted = Wanted {
-                view,
-                style,
-                width,
-                scale,
-            };
-            draw(&question, &wanted, output.as_deref(), alt)
-        }
+        Command::Answers { lang } => answer_lines(&lang),
+        Command::Figure(args) => figure::run(&args),
+        Command::Study(args) => study::run(&args),
+        Command::Plot(args) => plot::run(&args),
+        Command::Fill { document, output } => document::fill_file(&document, output.as_deref()),
+        Command::Mdbook { asked } => document::mdbook(&asked),
         Command::Schema { topic } => print_schema(topic.as_deref()),
+        Command::Talk(command) => super::talk::run(command),
         Command::New { scenario, topic } => new_scenario(&scenario, &topic),
+        Command::Completions { shell } => shell::completions(shell),
+        Command::Manual { out } => shell::manual(out.as_deref()),
     }
-}
-
-/// Prints on the standard output. A reader that has gone away (`| head`) is no failure.
-fn print(text: &str) -> Result<(), Failure> {
-    match io::stdout().lock().write_all(text.as_bytes()) {
-        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => Err(Failure::machine(error)),
-        _ => Ok(()),
-    }
-}
-
-fn say(line: &str) {
-    eprintln!("{line}");
 }
 
 fn build_site(out: &Path) -> Result<(), Failure> {
@@ -91,143 +68,22 @@ fn serve_site(port: Option<u16>) -> Result<(), Failure> {
     }
 }
 
-/// What is asked: topic, scenario and the language of the answer.
-struct Asked {
-    topic: &'static Topic,
-    scenario: Scenario,
-    lang: Lang,
-}
-
-fn asked(args: &QuestionArgs) -> Result<Asked, Failure> {
+fn print_answer(args: &QuestionArgs, format: AnswerFormat) -> Result<(), Failure> {
     let lang = language(&args.lang)?;
     let topic = topic::find(&args.topic).map_err(|problem| refused(&problem, lang))?;
-    let scenario = scenario_file::gather(topic, args.scenario.as_deref(), &args.settings).map_err(
-        |error| match error {
-            ScenarioError::Refused(problem) => refused(&problem, lang),
-            other => Failure::input(other),
-        },
-    )?;
-    Ok(Asked {
-        topic,
-        scenario,
-        lang,
-    })
+    let scenario = gather(topic, args.scenario.as_deref(), &args.settings, lang)?;
+    let report = topic
+        .report(&scenario)
+        .map_err(|problem| refused(&problem, lang))?;
+    let text = answer::print(&report, format, lang, system_of(args.units));
+    let text = text.map_err(Failure::machine)?;
+    let colour = format == AnswerFormat::Text && ink::allowed(&io::stdout());
+    print(&ink::titled(&text, colour))
 }
 
-/// The language of a tag. One that is not known is refused: English would be a guess.
-fn language(tag: &str) -> Result<Lang, Failure> {
-    Lang::known(tag).ok_or_else(|| {
-        Failure::input(Problem::UnknownWord {
-            field: "lang".into(),
-            value: tag.chars().take(40).collect(),
-            allowed: Lang::ALL.map(Lang::tag).to_vec(),
-        })
-    })
-}
-
-/// A refusal as one sentence of a language, on one line.
-fn refused(problem: &Problem, lang: Lang) -> Failure {
-    Failure::Input(scenario_file::one_line(&problem.sentence(lang)))
-}
-
-fn system_of(units: Units) -> System {
-    match units {
-        Units::Si => System::Si,
-        Units::Us => System::Us,
-    }
-}
-
-fn print_answer(args: &QuestionArgs, format: AnswerFormat) -> Result<(), Failure> {
-    let asked = asked(args)?;
-    let report = asked
-        .topic
-        .report(&asked.scenario)
-        .map_err(|problem| refused(&problem, asked.lang))?;
-    let text = answer::print(&report, format, asked.lang, system_of(args.units))
-        .map_err(Failure::machine)?;
-    print(&text)
-}
-
-/// How a figure is wanted.
-struct Wanted {
-    view: String,
-    style: Style,
-    width: f64,
-    scale: f32,
-}
-
-/// What kind of file an output name asks for.
-#[derive(PartialEq)]
-enum FileKind {
-    Svg,
-    Png,
-}
-
-fn kind_of(output: Option<&Path>) -> Result<FileKind, Failure> {
-    let Some(path) = output else {
-        return Ok(FileKind::Svg);
-    };
-    match path.extension().and_then(|e| e.to_str()) {
-        Some("svg") => Ok(FileKind::Svg),
-        Some("png") => Ok(FileKind::Png),
-        _ => Err(Failure::Input(format!(
-            "output = \"{}\" has no known ending; allowed: .svg, .png",
-            path.display()
-        ))),
-    }
-}
-
-fn draw(
-    args: &QuestionArgs,
-    wanted: &Wanted,
-    output: Option<&Path>,
-    alt: bool,
-) -> Result<(), Failure> {
-    let kind = kind_of(output)?;
-    let in_range = |name: &str, value: f64, min: f64, max: f64| {
-        if (min..=max).contains(&value) {
-            return Ok(());
-        }
-        Err(Failure::Input(format!(
-            "{name} = {value} is out of range; allowed: {min} to {max}"
-        )))
-    };
-    in_range("width", wanted.width, 320.0, 4000.0)?;
-    in_range("scale", f64::from(wanted.scale), 0.25, 8.0)?;
-    let Asked {
-        topic,
-        scenario,
-        lang,
-    } = asked(args)?;
-    let refused = |problem: Problem| refused(&problem, lang);
-    let visual = Visual::of(topic)
-        .ok_or_else(|| Failure::Machine(format!("{} has no figure", topic.name)))?;
-    let view = visual.view(&wanted.view).map_err(refused)?;
-    let look = Look {
-        width: wanted.width,
-        lang,
-        system: system_of(args.units),
-        ..Look::default()
-    };
-    if alt {
-        let drawing = visual.draw(&scenario, view, &look).map_err(refused)?;
-        return print(&format!("{}. {}\n", drawing.title(), drawing.description()));
-    }
-    let theme = match wanted.style {
-        Style::Light => Theme::Light,
-        Style::Dark => Theme::Dark,
-        Style::Print => Theme::Print,
-    };
-    let svg = figure_file(visual, &scenario, view, &look, theme).map_err(refused)?;
-    let Some(path) = output else {
-        return print(&svg);
-    };
-    let bytes = match kind {
-        FileKind::Svg => svg.into_bytes(),
-        FileKind::Png => figure::png(&svg, wanted.scale).map_err(Failure::machine)?,
-    };
-    write_whole(path, &bytes)
-        .map_err(|error| Failure::Machine(format!("{} cannot be written: {error}", path.display())))
+fn answer_lines(lang: &str) -> Result<(), Failure> {
+    let (mut questions, mut answers) = (io::stdin().lock(), io::stdout().lock());
+    lines::answer_lines(&mut questions, &mut answers, language(lang)?).map_err(Failure::machine)
 }
 
 fn print_schema(topic: Option<&str>) -> Result<(), Failure> {
@@ -247,6 +103,5 @@ fn new_scenario(path: &Path, topic: &str) -> Result<(), Failure> {
             path.display()
         )));
     }
-    write_whole(path, schema::starter(topic).as_bytes())
-        .map_err(|error| Failure::Machine(format!("{} cannot be written: {error}", path.display())))
+    write(path, schema::starter(topic).as_bytes())
 }

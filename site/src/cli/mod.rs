@@ -4,17 +4,37 @@
 //! was refused.
 
 mod commands;
+mod document;
+mod figure;
+mod ink;
+mod plot;
+mod shell;
+mod study;
+mod talk;
 
+use axlewright_core::Problem;
+use axlewright_core::Scenario;
+use axlewright_core::topic::{self, Topic};
+use axlewright_core::units::System;
+use axlewright_core::words::Lang;
 use axlewright_site::answer::AnswerFormat;
+use axlewright_site::scenario_file::{self, ScenarioError};
 use clap::error::ErrorKind;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::fmt::Display;
-use std::path::PathBuf;
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 /// Explains why an electric car has one, two, three or four motors, with numbers that are computed.
 #[derive(Parser)]
-#[command(name = "axlewright", version, about, disable_help_subcommand = true)]
+#[command(
+    name = "axlewright",
+    version,
+    about,
+    disable_help_subcommand = true,
+    after_help = "Exit codes: 0 done; 1 the machine failed; 2 the input was refused. An error is one line that names field, value and what is allowed.\n\nExample: axlewright answer traction --set vehicle.base=corrie"
+)]
 struct Cli {
     #[command(subcommand)]
     command: Command,
@@ -50,31 +70,50 @@ enum Command {
         #[arg(long, value_enum, default_value = "text")]
         format: AnswerFormat,
     },
-    /// Draw the figure of a topic as SVG or PNG
+    /// Answer a question for each line of JSON on the standard input, for notebooks and scripts
     #[command(
-        after_help = "Example: axlewright figure traction --set vehicle.base=corrie -o traction.svg"
+        after_help = "Example: echo '{\"topic\": \"traction\", \"scenario\": {\"vehicle\": {\"base\": \"corrie\"}}}' | axlewright answers"
     )]
-    Figure {
-        #[command(flatten)]
-        question: QuestionArgs,
-        /// side, plan or chart; the topic's own first view if left out
-        #[arg(long, default_value = "")]
-        view: String,
-        /// Colours
-        #[arg(long, value_enum, default_value = "light")]
-        style: Style,
-        /// Width of the figure in its own units; text is 13 units high
-        #[arg(long, default_value_t = axlewright_widgets::figure::WIDE)]
-        width: f64,
-        /// Pixels of a PNG for each unit of the figure
-        #[arg(long, default_value_t = 2.0)]
-        scale: f32,
-        /// File to write, .svg or .png; SVG on the standard output if left out
+    Answers {
+        /// Language of refusals: en, de, es
+        #[arg(long, default_value = "en")]
+        lang: String,
+    },
+    /// Draw the figure of a topic as SVG, PNG or PDF
+    #[command(
+        after_help = "Example: axlewright figure traction --set vehicle.base=corrie -o traction.svg\nExample: axlewright figure traction --view chart --style print --width 84mm -o column.pdf\nExample: axlewright figure --again traction.svg -o traction.png"
+    )]
+    Figure(figure::FigureArgs),
+    /// Answer a topic over a grid or a Latin hypercube of inputs, as CSV
+    #[command(
+        after_help = "Example: axlewright study traction --vary vehicle.cg_height=0.4m:0.7m:31 --vary surface.kind=ice,gravel -o heights.csv\nExample: axlewright study load-transfer --design latin --points 5000 --seed 7 --vary vehicle.mass=900kg:2500kg --vary vehicle.cg_height=0.4m:0.7m -o masses.csv"
+    )]
+    Study(study::StudyArgs),
+    /// Start, check or build a talk
+    #[command(subcommand, after_help = "Example: axlewright talk new talk.toml")]
+    Talk(TalkCommand),
+    /// Plot the table that a study wrote: contour, scatter, parallel axes
+    #[command(
+        after_help = "Example: axlewright study traction --vary vehicle.cg_height=0.4m:0.7m:31 --vary surface.grade=0%:20%:21 -o slopes.csv\nExample: axlewright plot traction slopes.csv --z limits.R1.acceleration --width 84mm --style print -o slopes.svg"
+    )]
+    Plot(plot::PlotArgs),
+    /// Fill a document with numbers and figures of scenario files: Markdown, AsciiDoc, LaTeX, HTML
+    #[command(after_help = "Example: axlewright fill chapter.md -o filled.md")]
+    Fill {
+        /// The document
+        document: PathBuf,
+        /// File to write; the standard output if left out. Figures go to `figures` beside it
         #[arg(short, long)]
         output: Option<PathBuf>,
-        /// Print the text description instead of the figure
-        #[arg(long)]
-        alt: bool,
+    },
+    /// Fill the chapters of a book: a preprocessor of mdBook, called by it
+    #[command(
+        after_help = "In book.toml: [preprocessor.axlewright] command = \"axlewright mdbook\"\n\nExample: axlewright mdbook supports html"
+    )]
+    Mdbook {
+        /// What the builder asks
+        #[arg(value_name = "supports RENDERER")]
+        asked: Vec<String>,
     },
     /// Print the JSON Schema of a topic, or of scenarios
     #[command(after_help = "Example: axlewright schema traction")]
@@ -91,11 +130,50 @@ enum Command {
         #[arg(long, default_value = "load_transfer")]
         topic: String,
     },
+    /// Print the completions of a shell
+    #[command(after_help = "Example: axlewright completions bash")]
+    Completions {
+        /// The shell
+        #[arg(value_enum)]
+        shell: clap_complete::Shell,
+    },
+    /// Print the manual page, or write one for every command
+    #[command(after_help = "Example: axlewright manual --out man")]
+    Manual {
+        /// Folder for a page of every command
+        #[arg(long)]
+        out: Option<PathBuf>,
+    },
+}
+
+#[derive(Subcommand)]
+enum TalkCommand {
+    /// Write a commented talk to start from
+    #[command(after_help = "Example: axlewright talk new my-talk.toml")]
+    New {
+        /// The file to write; it must not exist
+        talk: PathBuf,
+    },
+    /// Compute every value of a talk and tell each fault by step and field
+    #[command(after_help = "Example: axlewright talk check my-talk.toml")]
+    Check {
+        /// Talk file, TOML or JSON
+        talk: PathBuf,
+    },
+    /// Build one HTML file that holds the talk and needs nothing else
+    #[command(after_help = "Example: axlewright talk build my-talk.toml -o my-talk.html")]
+    Build {
+        /// Talk file, TOML or JSON
+        talk: PathBuf,
+        /// File to write
+        #[arg(short, long)]
+        output: PathBuf,
+    },
 }
 
 #[derive(Args)]
 struct QuestionArgs {
-    /// The topic: load-transfer, traction, motor-split, launch, turn-in-place
+    #[arg(help = topics())]
     topic: String,
     /// Scenario file, TOML or JSON; "-" is the standard input
     scenario: Option<PathBuf>,
@@ -119,15 +197,10 @@ enum Units {
     Us,
 }
 
-/// Colours of a figure.
-#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
-enum Style {
-    /// For a light page
-    Light,
-    /// For a dark page
-    Dark,
-    /// For print, safe in greyscale
-    Print,
+/// Help of an argument that names a topic.
+fn topics() -> String {
+    let names: Vec<String> = topic::TOPICS.iter().map(|topic| topic.slug()).collect();
+    format!("The topic: {}", names.join(", "))
 }
 
 /// How a command ends.
@@ -157,13 +230,68 @@ pub(crate) fn run() -> ExitCode {
     match commands::run(cli.command) {
         Ok(()) => ExitCode::SUCCESS,
         Err(Failure::Input(line)) => {
-            eprintln!("axlewright: {line}");
+            complain(&line);
             ExitCode::from(2)
         }
         Err(Failure::Machine(line)) => {
-            eprintln!("axlewright: {line}");
+            complain(&line);
             ExitCode::FAILURE
         }
+    }
+}
+
+/// Says on one line what went wrong.
+fn complain(line: &str) {
+    let colour = ink::allowed(&io::stderr());
+    eprintln!("{} {line}", ink::red("axlewright:", colour));
+}
+
+/// Prints on the standard output. A reader that has gone away (`| head`) is no failure.
+fn print(text: &str) -> Result<(), Failure> {
+    match io::stdout().lock().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => Err(Failure::machine(error)),
+        _ => Ok(()),
+    }
+}
+
+/// Tells the reader something that is no result.
+fn say(line: &str) {
+    eprintln!("{line}");
+}
+
+/// The language of a tag. One that is not known is refused: English would be a guess.
+fn language(tag: &str) -> Result<Lang, Failure> {
+    Lang::known(tag).ok_or_else(|| {
+        Failure::input(Problem::UnknownWord {
+            field: "lang".into(),
+            value: tag.chars().take(40).collect(),
+            allowed: Lang::ALL.map(Lang::tag).to_vec(),
+        })
+    })
+}
+
+/// A refusal as one sentence of a language, on one line.
+fn refused(problem: &Problem, lang: Lang) -> Failure {
+    Failure::Input(scenario_file::one_line(&problem.sentence(lang)))
+}
+
+/// The scenario of a topic: a file, settings on top of it, completed where neither names a vehicle.
+fn gather(
+    topic: &Topic,
+    file: Option<&Path>,
+    settings: &[String],
+    lang: Lang,
+) -> Result<Scenario, Failure> {
+    scenario_file::gather(topic, file, settings).map_err(|error| match error {
+        ScenarioError::Refused(problem) => refused(&problem, lang),
+        other => Failure::input(other),
+    })
+}
+
+fn system_of(units: Units) -> System {
+    match units {
+        Units::Si => System::Si,
+        Units::Us => System::Us,
     }
 }
 
@@ -192,6 +320,6 @@ fn refuse_arguments(error: &clap::Error) -> ExitCode {
         })
         .collect();
     let line = line.join(" ");
-    eprintln!("axlewright: {}", line.trim_start_matches("error: "));
+    complain(line.trim_start_matches("error: "));
     ExitCode::from(2)
 }

@@ -31,6 +31,8 @@ pub enum BuildError {
     },
     /// The glue cannot be written for this wasm file.
     Glue(String),
+    /// The wasm file cannot be split into its parts.
+    Split(String),
     /// The table of elements is not JSON.
     Table(serde_json::Error),
     /// What a program wrote is not a wasm file.
@@ -50,6 +52,9 @@ impl fmt::Display for BuildError {
             }
             Self::Glue(reason) => {
                 write!(f, "the glue for the wasm file cannot be written: {reason}")
+            }
+            Self::Split(reason) => {
+                write!(f, "the wasm file cannot be split into its parts: {reason}")
             }
             Self::Table(error) => write!(f, "the table of elements is not JSON: {error}"),
             Self::NotWasm(path) => write!(f, "{} is not a whole wasm file", path.display()),

@@ -21,7 +21,7 @@ pub(super) fn fingerprint(inputs: &[PathBuf], settings: &[&str]) -> Result<Strin
 }
 
 /// The first characters of the content's hash.
-pub(super) fn short_hash(content: &[u8]) -> String {
+pub(crate) fn short_hash(content: &[u8]) -> String {
     hex(&Sha256::digest(content))[..12].to_string()
 }
 

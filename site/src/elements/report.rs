@@ -3,6 +3,7 @@
 
 use super::{BuildError, MODULE, WASM, read, write};
 use serde_json::{Value, json};
+use std::collections::BTreeMap;
 use std::path::Path;
 
 const KEPT: &str = "report.json";
@@ -23,6 +24,8 @@ pub struct FileSize {
 pub struct ElementsReport {
     /// The finished files.
     pub files: Vec<FileSize>,
+    /// Names of the files that each part of the wasm needs, besides the main one.
+    pub parts: BTreeMap<String, Vec<String>>,
     /// Whether `wasm-opt` made the wasm smaller.
     pub optimised: bool,
     /// Whether anything had to be built.
@@ -30,10 +33,14 @@ pub struct ElementsReport {
 }
 
 impl ElementsReport {
-    /// What a page must fetch for one element in English, compressed: the module and the wasm.
+    /// What a page must fetch for one element of a part's topic in English, compressed: the module, the
+    /// main wasm file, and the files of the part.
     #[must_use]
-    pub fn needed_brotli(&self) -> u64 {
-        let is_needed = |file: &&FileSize| [MODULE, WASM].contains(&file.name.as_str());
+    pub fn needed_brotli(&self, part: &str) -> u64 {
+        let own = self.parts.get(part).map_or(&[][..], Vec::as_slice);
+        let is_needed = |file: &&FileSize| {
+            [MODULE, WASM].contains(&file.name.as_str()) || own.contains(&file.name)
+        };
         let needed = self.files.iter().filter(is_needed);
         needed.map(|file| file.brotli).sum()
     }
@@ -80,9 +87,16 @@ pub(super) fn load(folder: &Path, wanted: &str) -> Option<ElementsReport> {
     let whole = |file: &FileSize| {
         std::fs::metadata(folder.join(&file.name)).is_ok_and(|data| data.len() == file.raw)
     };
+    let parts = report["parts"].as_object()?.iter().map(|(part, files)| {
+        let names = files.as_array()?.iter();
+        let names = names.map(|name| name.as_str().map(String::from));
+        Some((part.clone(), names.collect::<Option<_>>()?))
+    });
+    let parts = parts.collect::<Option<_>>()?;
     let optimised = report["optimised"].as_bool()?;
     files.iter().all(whole).then_some(ElementsReport {
         files,
+        parts,
         optimised,
         built: false,
     })
@@ -99,6 +113,7 @@ pub(super) fn keep(
     let text = json!({
         "fingerprint": fingerprint,
         "optimised": report.optimised,
+        "parts": report.parts,
         "files": report.files.iter().map(file).collect::<Vec<_>>(),
     });
     write(&folder.join(KEPT), text.to_string().as_bytes())
@@ -128,15 +143,24 @@ mod tests {
             file.brotli
         );
 
+        let sized = |name: &str, brotli| FileSize {
+            name: name.into(),
+            raw: 0,
+            brotli,
+        };
+        std::fs::write(path.join(WASM), "").expect("a file");
+        std::fs::write(path.join("own"), "").expect("a file");
+        std::fs::write(path.join("other"), "").expect("a file");
         let report = ElementsReport {
-            files: vec![file],
+            files: vec![file, sized(WASM, 100), sized("own", 20), sized("other", 3)],
+            parts: [("one".to_owned(), vec!["own".to_owned()])].into(),
             optimised: true,
             built: true,
         };
         assert_eq!(
-            report.needed_brotli(),
-            0,
-            "the classic script is not part of what a page fetches"
+            report.needed_brotli("one"),
+            120,
+            "neither the classic script nor another part is what its page fetches"
         );
         keep(path, &report, "abc").expect("kept");
         let again = ElementsReport {

@@ -1,7 +1,9 @@
 //! From Rust to a small wasm file and the glue that fits it.
 
+use super::empty::UNUSED;
+use super::split::LINK;
 use super::{BuildError, ElementsOptions};
-use crate::toolchain::WASM_TARGET;
+use crate::toolchain::{self, WASM_TARGET};
 use std::fmt;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -32,6 +34,8 @@ pub(super) fn compile(options: &ElementsOptions) -> Result<(), BuildError> {
             "--target-dir",
         ])
         .arg(&options.target)
+        // Tells who calls whom and who reads what, for the split into parts.
+        .args(["--", "-C", "link-args=--emit-relocs"])
         .env("CARGO_ENCODED_RUSTFLAGS", rust_flags(&options.root))
         .current_dir(&options.root);
     let status = command.status();
@@ -63,6 +67,12 @@ fn rust_flags(root: &Path) -> String {
             registry.path().display()
         ));
     }
+    // Where the sources of the standard library are installed, its messages name their folder.
+    if let Ok(sysroot) = toolchain::sysroot(root) {
+        flags.push(format!(
+            "--remap-path-prefix={sysroot}/lib/rustlib/src/rust=."
+        ));
+    }
     flags.sort();
     flags.join("\u{1f}")
 }
@@ -91,6 +101,7 @@ pub(super) fn write_glue(compiled: &Path) -> Result<(String, Vec<u8>), BuildErro
         .no_modules(true)
         .map_err(|error| failed(&format!("{error:#}")))?
         .typescript(false)
+        .keep_lld_exports(true) // the parts share the function table
         .generate_output()
         .map_err(|error| failed(&format!("{error:#}")))?;
     // Every crate has an entry here; what counts is whether any holds a script.
@@ -103,20 +114,45 @@ pub(super) fn write_glue(compiled: &Path) -> Result<(String, Vec<u8>), BuildErro
             &"a crate brings script snippets, which a page from the file system cannot load",
         ));
     }
-    let glue = output.js().to_string();
+    let mut glue = without_loaders(output.js());
     let module = output.wasm_mut();
-    // A dependency hands out its bridges between byte streams; nothing here asks for them. Once they
-    // are not exported, wasm-opt can drop them and all that they alone use.
     let unused: Vec<_> = module
         .exports
         .iter()
-        .filter(|export| export.name.contains("intounderlying"))
+        .filter(|export| {
+            let linker = ["__heap_base", "__data_end"].contains(&export.name.as_str());
+            linker || export.name.contains(UNUSED)
+        })
         .map(|export| export.id())
         .collect();
     for export in unused {
         module.exports.delete(export);
     }
+    let imports = module.imports.iter_mut();
+    shorten(&mut glue, imports.map(|import| &mut import.name));
     Ok((glue, module.emit_wasm()))
+}
+
+/// Gives the functions of the glue short names. Theirs end in hashes, which no compression makes small,
+/// and stand in the glue and in the wasm.
+fn shorten<'a>(glue: &mut String, imports: impl Iterator<Item = &'a mut String>) {
+    for (at, name) in imports.enumerate() {
+        let entry = format!("\n{name}: ");
+        if glue.matches(&entry).count() == 1 {
+            *name = format!("i{at}");
+            *glue = glue.replacen(&entry, &format!("\n{name}: "), 1);
+        }
+    }
+}
+
+/// The glue without what fetches the parts: it would call `require`, and the script knows better.
+fn without_loaders(glue: &str) -> String {
+    let is_loader = |line: &&str| {
+        line.contains(&format!("require(\"{LINK}\")"))
+            || line.contains(&format!("\"{LINK}\": import"))
+    };
+    let lines = glue.lines().map(str::trim).filter(|line| !is_loader(line));
+    lines.collect::<Vec<_>>().join("\n")
 }
 
 /// Makes the wasm file smaller; tells whether it did. A copy of the program that is too old for this
@@ -129,7 +165,6 @@ pub(super) fn optimise(
     wasm: &Path,
     say: &mut dyn FnMut(&str),
 ) -> Result<bool, BuildError> {
-    say("making the elements smaller with wasm-opt");
     let smaller = wasm.with_extension("smaller");
     let output = Command::new(program)
         .args(["-Oz", "-o"])
@@ -158,4 +193,25 @@ pub(super) fn optimise(
         )),
     }
     Ok(false)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_glue_asks_for_no_part_and_calls_its_functions_by_short_names() {
+        let glue = "const import1 = require(\"parts\");\n  __wbg_log_0123456789abcdef: function(a) {\n\
+                    log(a);\n},\n\"parts\": import1,\n};";
+        let mut glue = without_loaders(glue);
+        let mut names = ["__wbg_log_0123456789abcdef", "elsewhere"].map(String::from);
+        glue.insert(0, '\n');
+        shorten(&mut glue, names.iter_mut());
+        assert_eq!(glue, "\ni0: function(a) {\nlog(a);\n},\n};");
+        assert_eq!(
+            names,
+            ["i0", "elsewhere"],
+            "what it does not hold keeps its name"
+        );
+    }
 }

@@ -159,7 +159,7 @@ pub(super) fn input_takes(input: &Input) -> String {
     match &input.kind {
         Kind::Quantity { .. } => "string | number".into(),
         Kind::Choice { words, .. } => union(words),
-        Kind::Layouts => "string".into(),
+        Kind::Layouts | Kind::Text { .. } => "string".into(),
     }
 }
 

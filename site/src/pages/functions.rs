@@ -1,10 +1,11 @@
 //! The functions that a page's text may use.
 
 use super::interface::interface;
-use super::{Asset, Context};
+use super::{Context, glossary, practice, reference, teach};
 use crate::published::{self, Check};
+use crate::serve::CONTENT_SECURITY_POLICY;
 use axlewright_core::input::{self, Kind, nearest};
-use axlewright_core::topic::Report;
+use axlewright_core::topic::{Report, TOPICS, Topic};
 use axlewright_core::units::System;
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Scenario, format};
@@ -56,14 +57,172 @@ pub(super) fn add(environment: &mut Environment, context: &Arc<Context>) {
         element(&c, &attributes)
     });
     let c = context.clone();
+    environment.add_function("talk", move |name: &str| talk(&c, name));
+    let c = context.clone();
     environment.add_function("checks", move |ids: Rest<String>| checks(&c, &ids));
     let c = context.clone();
     environment.add_function("caution", move || caution(&c));
     environment.add_function("surfaces", surfaces);
     environment.add_function("interface", interface);
+    let c = context.clone();
+    environment.add_function("practice", move || practice::practice(&c));
+    let c = context.clone();
+    environment.add_function("questions", move || practice::sheet(&c));
+    let c = context.clone();
+    environment.add_function("answers", move || practice::key(&c));
+    let c = context.clone();
+    environment.add_function("doors", move |section: &str| doors(&c, section));
+    let c = context.clone();
+    environment.add_function("glossary", move || glossary::list(&c.common));
+    let c = context.clone();
+    environment.add_function("lesson", move |part: &str| teach::lesson(&c, part));
+    let c = context.clone();
+    environment.add_function("slides", move || slides(&c));
+    let c = context.clone();
+    environment.add_function("course", move || teach::course(&c.common));
+    let c = context.clone();
+    environment.add_function("follower", move |topic: &str| follower(&c, topic));
+    let c = context.clone();
+    environment.add_function("builder", move || builder(&c));
+    let c = context.clone();
+    environment.add_function("hosting", move |name: &str| hosting(&c, name));
+    environment.add_function("version", || env!("CARGO_PKG_VERSION"));
+    environment.add_function("header", |_: &str| {
+        format!("<code>{}</code>", escaped(CONTENT_SECURITY_POLICY))
+    });
+    let c = context.clone();
+    environment.add_function("reference", move |what: &str| {
+        reference::reference(&c.common, what)
+    });
 }
 
-fn report(context: &Context) -> Result<&Report, Error> {
+/// A live element of another topic with what it shares of the page's scenario.
+fn follower(context: &Context, name: &str) -> Result<String, Error> {
+    let topic = axlewright_core::topic::find(name).map_err(|p| wrong(p.to_string()))?;
+    let refused = |p: axlewright_core::Problem| wrong(p.to_string());
+    let mut scenario = topic.example().map_err(refused)?;
+    for (path, text) in report(context)?.scenario.entries() {
+        if topic.inputs.contains(&path) {
+            scenario.set(path, text).map_err(refused)?;
+        }
+    }
+    let mut opening = format!("<{} controls=\"layout\"", topic.tag());
+    for (path, text) in scenario.entries() {
+        if let Some(input) = input::find(path)
+            && topic.inputs.contains(&path)
+        {
+            opening.push_str(&format!(" {}=\"{}\"", input.attribute(), escaped(text)));
+        }
+    }
+    let picture = picture_of(context, topic, &scenario, "")?;
+    Ok(format!("{opening}>\n{picture}\n</{}>", topic.tag()))
+}
+
+/// The builder of lines to embed: a topic to pick, its element, and the lines. Without script the
+/// lines of each topic's example stand there to be copied.
+fn builder(context: &Context) -> Result<String, Error> {
+    let mut options = String::new();
+    let mut rows = String::new();
+    for topic in TOPICS {
+        let title = words::get(LANG, &format!("topic.{}", topic.name));
+        options.push_str(&format!(
+            "<option value=\"{}\">{}</option>",
+            topic.tag(),
+            escaped(title)
+        ));
+        let frame = format!(
+            "<iframe src=\"https://example.org/axlewright/embed/{}.html\" title=\"{title}\" sandbox=\"allow-scripts\" width=\"100%\" height=\"900\"></iframe>",
+            topic.slug()
+        );
+        let page = context
+            .common
+            .pages
+            .iter()
+            .any(|page| page.slug == topic.slug());
+        let name = if page {
+            format!("<a href=\"{}.html\">{}</a>", topic.slug(), escaped(title))
+        } else {
+            escaped(title)
+        };
+        rows.push_str(&format!(
+            "<dt>{name}</dt><dd><code>{}</code></dd>",
+            escaped(&frame)
+        ));
+    }
+    let word = |name: &str| escaped(words::get(LANG, &format!("site.embed_{name}")));
+    let line = |id: &str| {
+        format!(
+            "<div class=\"line\"><label for=\"{id}\">{0}</label><textarea id=\"{id}\" rows=\"4\" readonly spellcheck=\"false\"></textarea><button type=\"button\" data-copy=\"{id}\">{1}</button></div>",
+            word(id),
+            word("copy")
+        )
+    };
+    let lines: String = ["module", "classic", "frame", "image"].map(line).concat();
+    Ok(format!(
+        "<div id=\"builder\" data-copied=\"{copied}\" hidden>\n<p><label for=\"topic\">{topic}</label> <select id=\"topic\">{options}</select></p>\n<div id=\"set-up\"></div>\n{lines}<p><a id=\"still\">{save}</a></p>\n<p id=\"copied\" role=\"status\"></p>\n</div>\n<noscript><p>{no_script}</p><dl>{rows}</dl></noscript>",
+        copied = word("copied"),
+        topic = word("topic"),
+        save = word("save"),
+        no_script = word("no_script"),
+    ))
+}
+
+/// An example of a server's settings, as it stands in the source tree.
+fn hosting(context: &Context, name: &str) -> Result<String, Error> {
+    let found = context.common.hosting.iter().find(|(own, _)| own == name);
+    let (_, text) = found.ok_or_else(|| wrong(format!("there is no site/hosting/{name}")))?;
+    Ok(format!("```\n{}\n```", text.trim_end()))
+}
+
+/// Links to the pages of a group: the short title, and the question that the page answers.
+fn doors(context: &Context, section: &str) -> String {
+    let mut html = String::from("<ul class=\"doors\">");
+    for page in &context.common.pages {
+        if page.section == section && page.slug != context.slug && page.slug != "index" {
+            html.push_str(&format!(
+                "<li><a href=\"{}.html\">{}</a><p>{}</p></li>",
+                page.slug,
+                escaped(&page.short),
+                escaped(if section == "topics" {
+                    &page.heading
+                } else {
+                    &page.summary
+                })
+            ));
+        }
+    }
+    html + "</ul>"
+}
+
+/// Width of a figure for slides: few units, so that its text is large on a wall.
+const SLIDE: f64 = 640.0;
+
+/// The topic's figures for slides, each as a file with its description.
+fn slides(context: &Context) -> Result<String, Error> {
+    let topic = report(context)?.topic;
+    let visual = Visual::of(topic).ok_or_else(|| wrong("this topic has no figure"))?;
+    let scenario = topic.example().map_err(|p| wrong(p.to_string()))?;
+    let refused = |p: axlewright_core::Problem| wrong(p.to_string());
+    let look = Look {
+        width: SLIDE,
+        ..Look::default()
+    };
+    let mut html = String::from("<ul>");
+    for view in visual.views {
+        let drawing = visual.draw(&scenario, *view, &look).map_err(refused)?;
+        let content =
+            figure_file(visual, &scenario, *view, &look, Theme::Print).map_err(refused)?;
+        let path = format!("slides/{}-{}.svg", topic.slug(), view.word());
+        html.push_str(&format!(
+            "<li><a href=\"{path}\" download>{path}</a>: {}</li>",
+            escaped(drawing.title())
+        ));
+        context.keep(path, content)?;
+    }
+    Ok(html + "</ul>")
+}
+
+pub(super) fn report(context: &Context) -> Result<&Report, Error> {
     context
         .report
         .as_ref()
@@ -88,7 +247,7 @@ fn reading<'a>(
 }
 
 /// A value of the answer, as people read it.
-fn say(context: &Context, path: &str) -> Result<String, Error> {
+pub(super) fn say(context: &Context, path: &str) -> Result<String, Error> {
     let report = report(context)?;
     Ok(value_text(report, reading(report, path)?, LANG, System::Si))
 }
@@ -100,7 +259,7 @@ fn label(context: &Context, path: &str) -> Result<String, Error> {
 }
 
 /// An input of the page's scenario, as people read it.
-fn given(context: &Context, path: &str) -> Result<String, Error> {
+pub(super) fn given(context: &Context, path: &str) -> Result<String, Error> {
     let scenario = &report(context)?.scenario;
     let input = input::find(path).ok_or_else(|| wrong(format!("{path} is not an input")))?;
     match &input.kind {
@@ -168,8 +327,16 @@ fn results(context: &Context) -> Result<String, Error> {
 }
 
 /// Draws the page's figure in light and dark, wide and narrow, and returns the picture's HTML.
-fn picture(context: &Context, scenario: &Scenario, view: &str) -> Result<String, Error> {
-    let topic = report(context)?.topic;
+pub(super) fn picture(context: &Context, scenario: &Scenario, view: &str) -> Result<String, Error> {
+    picture_of(context, report(context)?.topic, scenario, view)
+}
+
+fn picture_of(
+    context: &Context,
+    topic: &Topic,
+    scenario: &Scenario,
+    view: &str,
+) -> Result<String, Error> {
     let visual = Visual::of(topic).ok_or_else(|| wrong("this topic has no figure"))?;
     let refused = |p: axlewright_core::Problem| wrong(p.to_string());
     let view = visual.view(view).map_err(refused)?;
@@ -178,21 +345,17 @@ fn picture(context: &Context, scenario: &Scenario, view: &str) -> Result<String,
         ..Look::default()
     };
     let drawing = visual.draw(scenario, view, &look(WIDE)).map_err(refused)?;
-    let name = format!("figures/{}-{}", context.slug, view.word());
+    // Beside the page's own topic another may have a view of the same name.
+    let own = context.report.as_ref();
+    let other = if own.is_some_and(|report| report.topic.name == topic.name) {
+        String::new()
+    } else {
+        format!("{}-", topic.slug())
+    };
+    let name = format!("figures/{}-{other}{}", context.slug, view.word());
     let file = |theme, dark: &str, width: f64, narrow: &str| -> Result<String, Error> {
         let content = figure_file(visual, scenario, view, &look(width), theme).map_err(refused)?;
-        let path = format!("{name}{narrow}{dark}.svg");
-        let mut assets = context
-            .assets
-            .lock()
-            .map_err(|_| wrong("assets are locked"))?;
-        if !assets.iter().any(|asset| asset.path == path) {
-            assets.push(Asset {
-                path: path.clone(),
-                content,
-            });
-        }
-        Ok(path)
+        context.keep(format!("{name}{narrow}{dark}.svg"), content)
     };
     let wide = file(Theme::Light, "", WIDE, "")?;
     let wide_dark = file(Theme::Dark, "-dark", WIDE, "")?;
@@ -215,7 +378,7 @@ fn figure(context: &Context, view: &str) -> Result<String, Error> {
 }
 
 /// The live element with the page's scenario; inside it the picture that stays without script.
-fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
+pub(super) fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
     let report = report(context)?;
     let topic = report.topic;
     let mut opening = format!("<{}", topic.tag());
@@ -240,6 +403,13 @@ fn element(context: &Context, attributes: &Kwargs) -> Result<String, Error> {
     Ok(format!("{opening}>\n{picture}\n</{}>", topic.tag()))
 }
 
+/// A talk of `site/talks`, with its text for readers without script.
+fn talk(context: &Context, name: &str) -> Result<String, Error> {
+    let found = context.common.talks.iter().find(|talk| talk.name == name);
+    let held = found.ok_or_else(|| wrong(format!("there is no talk {name}")))?;
+    Ok(held.html.clone())
+}
+
 /// Published checks as a table: what the source says, what the core says.
 fn checks(context: &Context, ids: &[String]) -> Result<String, Error> {
     let mut html = String::from("<table class=\"checks\" tabindex=\"0\">");
@@ -252,6 +422,7 @@ fn checks(context: &Context, ids: &[String]) -> Result<String, Error> {
     html.push_str(&head_row(&heads));
     for id in ids {
         let mut found = context
+            .common
             .checks
             .iter()
             .filter(|check| check.id == *id)
@@ -268,7 +439,7 @@ fn checks(context: &Context, ids: &[String]) -> Result<String, Error> {
 }
 
 /// The head of a table and the start of its body.
-fn head_row(keys: &[&str]) -> String {
+pub(super) fn head_row(keys: &[&str]) -> String {
     let mut html = String::from("<thead><tr>");
     for key in keys {
         let text = words::get(LANG, &format!("site.{key}"));
@@ -278,7 +449,7 @@ fn head_row(keys: &[&str]) -> String {
 }
 
 /// Decimals that show a difference of the size of the tolerance.
-fn decimals_of(tolerance: f64) -> u8 {
+pub(super) fn decimals_of(tolerance: f64) -> u8 {
     let mut decimals = 0;
     let mut step = 1.0;
     while step > tolerance && decimals < 6 {

@@ -1,8 +1,12 @@
 //! Formulas of the core by name, for published values that no topic answers.
 
+use axlewright_core::idle_drag::wltc;
+use axlewright_core::turn_in_place::wear;
 use axlewright_core::tyre::{brush, magic_formula};
 use axlewright_core::units::{self, Dimension as D};
-use axlewright_core::{GRAVITY_M_S2, motor, road_load, scrub, surface, traction, vehicle};
+use axlewright_core::{
+    GRAVITY_M_S2, Scenario, motor, packaging, road_load, scrub, surface, topic, traction, vehicle,
+};
 
 /// A formula of the core: what it takes and what it gives.
 #[derive(Debug)]
@@ -103,6 +107,29 @@ const ACCELERATION: &[(&str, Takes)] = &[
 ];
 const WHEEL_LOAD: &[(&str, Takes)] = &[("load", Q(D::Force))];
 const NORMALISED_SLIP: &[(&str, Takes)] = &[("normalised_slip", Q(D::Ratio))];
+const TWO_PARTS: &[(&str, Takes)] = &[
+    ("power", Q(D::Power)),
+    ("one", Q(D::PowerDensity)),
+    ("other", Q(D::PowerDensity)),
+];
+const BOX: &[(&str, Takes)] = &[
+    ("length", Q(D::Length)),
+    ("width", Q(D::Length)),
+    ("height", Q(D::Length)),
+];
+const POWER_AND_BOX: &[(&str, Takes)] = &[
+    ("power", Q(D::Power)),
+    ("length", Q(D::Length)),
+    ("width", Q(D::Length)),
+    ("height", Q(D::Length)),
+];
+const PIVOTING: &[(&str, Takes)] = &[
+    ("friction", Q(D::Ratio)),
+    ("load", Q(D::Force)),
+    ("pressure", Pressure),
+    ("tyre_width", Q(D::Length)),
+    ("slide", Q(D::Length)),
+];
 const ONE_SURFACE: &[(&str, Takes)] = &[("surface", Surface)];
 
 const fn formula(
@@ -117,6 +144,65 @@ const fn formula(
         result,
         compute,
     }
+}
+
+const PHASE: &[(&str, Takes)] = &[("phase", Q(D::Ratio))];
+
+/// A phase of the cycle, counted from 1 as people do.
+fn phase(values: &[f64]) -> usize {
+    (values[0] as usize).saturating_sub(1)
+}
+
+/// Whether two motors on one axle of each demo vehicle add more than twice the yaw moment that one motor on
+/// each axle does.
+fn pairs_turn_more() -> Option<bool> {
+    let topic = topic::find("cornering").ok()?;
+    let mut all = true;
+    for base in vehicle::DEMO_NAMES {
+        let mut scenario = Scenario::default();
+        scenario.set("vehicle.base", base).ok()?;
+        scenario.set("layouts", "F2 R2 F1R1").ok()?;
+        let readings = topic.solve(&scenario).ok()?;
+        let moment =
+            |layout: &str| topic::number_of(&readings, &format!("yaw_moment.{layout}.max"));
+        let pair = moment("F2")?.min(moment("R2")?);
+        all &= pair > 2.0 * moment("F1R1")?;
+    }
+    Some(all)
+}
+
+/// What the best split saves with four like motors with magnets that together drive one car.
+fn saved(disconnect: &str) -> f64 {
+    idle_drag(
+        &[
+            ("vehicle.motor_torque", "85 N m"),
+            ("vehicle.motor_power", "45 kW"),
+            ("vehicle.disconnect", disconnect),
+            ("layouts", "F2R2"),
+            ("layout", "F2R2"),
+        ],
+        "layouts.F2R2.saved_by_split",
+    )
+}
+
+fn idle(path: &str) -> f64 {
+    idle_drag(&[], path)
+}
+
+/// A value of the idle motors of an invented saloon; no number where there is none.
+fn idle_drag(fields: &[(&str, &str)], path: &str) -> f64 {
+    let mut scenario = Scenario::default();
+    let base = [("vehicle.base", "esker")];
+    for (field, text) in base.iter().chain(fields) {
+        if scenario.set(field, text).is_err() {
+            return f64::NAN;
+        }
+    }
+    let solved = topic::find("idle_drag").and_then(|topic| topic.solve(&scenario));
+    solved
+        .ok()
+        .and_then(|readings| topic::number_of(&readings, path))
+        .unwrap_or(f64::NAN)
 }
 
 /// Every formula.
@@ -151,6 +237,9 @@ const FORMULAS: &[Formula] = &[
         |v| scrub::jacking_moment_n_m(v[0] * GRAVITY_M_S2, v[1], v[2], v[3])),
     formula("gough_moment", &[("friction", Q(D::Ratio)), ("load", Q(D::Force)), ("pressure", Pressure)], D::Torque,
         |v| scrub::gough_moment_n_m(v[0], v[1], v[2])),
+    formula("pivoting_moment_falls", PIVOTING, D::Ratio, pivoting_moment_falls),
+    formula("worn_on_the_road", &[("mass", Q(D::Mass)), ("distance", Q(D::Length))], D::WornMass,
+        |v| wear::worn_on_the_road_kg(v[0], v[1])),
     formula("round_patch_factor", &[], D::Ratio, |_| scrub::round_patch_factor()),
     formula("square_patch_factor", &[], D::Ratio, |_| scrub::square_patch_factor()),
     formula("mass_factor", SPINNING, D::Ratio, mass_factor),
@@ -165,10 +254,26 @@ const FORMULAS: &[Formula] = &[
     formula("brush_share", NORMALISED_SLIP, D::Ratio, |v| brush::share(v[0])),
     formula("brush_aligning_share", NORMALISED_SLIP, D::Ratio, |v| brush::aligning_share(v[0])),
     formula("brush_trail_share", NORMALISED_SLIP, D::Ratio, |v| brush::trail_share(v[0])),
+    formula("cycle_length", &[], D::Time, |_| wltc::LENGTH_S as f64),
+    formula("cycle_highest_speed", &[], D::Speed, |_| wltc::highest_km_h() / 3.6),
+    formula("cycle_phase_sum", PHASE, D::Ratio, |v| wltc::phase_sum_km_h(phase(v))),
+    formula("cycle_sum", &[], D::Ratio, |_| wltc::speeds_km_h().sum()),
+    formula("cycle_phase_distance", PHASE, D::Distance, |v| wltc::phase_distance_m(phase(v))),
+    formula("left_right_beats_front_rear", &[], D::Ratio, |_| f64::from(u8::from(pairs_turn_more() == Some(true)))),
+    formula("disconnect_makes_the_split_worth_while", &[], D::Ratio, |_| f64::from(u8::from(saved("front") > 10.0 * saved("none").abs()))),
+    formula("induction_idles_lighter", &[], D::Ratio, |_| f64::from(u8::from(idle("idle_loss_induction") < 0.5 * idle("idle_loss_permanent_magnet")))),
     formula("least_peak_friction", ONE_SURFACE, D::Ratio, |v| row(v).peak.0),
     formula("most_peak_friction", ONE_SURFACE, D::Ratio, |v| row(v).peak.1),
     formula("least_sliding_friction", ONE_SURFACE, D::Ratio, |v| row(v).sliding.0),
     formula("most_sliding_friction", ONE_SURFACE, D::Ratio, |v| row(v).sliding.1),
+    formula("power_density", &[("power", Q(D::Power)), ("volume", Q(D::Volume))], D::PowerDensity,
+        |v| packaging::power_density_w_m3(v[0], v[1])),
+    formula("volume_of_two", TWO_PARTS, D::Volume, |v| packaging::volume_m3(v[0], &v[1..])),
+    formula("power_density_of_two", TWO_PARTS, D::PowerDensity,
+        |v| packaging::power_density_w_m3(v[0], packaging::volume_m3(v[0], &v[1..]))),
+    formula("box_volume", BOX, D::Volume, |v| packaging::box_m3(v[0], v[1], v[2])),
+    formula("power_density_of_box", POWER_AND_BOX, D::PowerDensity,
+        |v| packaging::power_density_w_m3(v[0], packaging::box_m3(v[1], v[2], v[3]))),
 ];
 
 /// 1 + (4·I_w + I_e·i²)/(m·r²), I_w from weight and radius of gyration of one wheel.
@@ -179,6 +284,16 @@ fn mass_factor(v: &[f64]) -> f64 {
         v[5],
         &[(4.0 * wheel, 1.0), (v[3], v[4])],
     )
+}
+
+/// 1 where a patch that slides along by some length per radian resists less than a standing one.
+fn pivoting_moment_falls(v: &[f64]) -> f64 {
+    let [friction, load_n, pressure_pa, width_m, slide_m] = [v[0], v[1], v[2], v[3], v[4]];
+    let patch_m = (load_n / (pressure_pa * width_m), width_m);
+    let driven = scrub::sliding_patch_moment_n_m(friction, load_n, patch_m, (slide_m, 0.0));
+    f64::from(u8::from(
+        driven < scrub::gough_moment_n_m(friction, load_n, pressure_pa),
+    ))
 }
 
 /// Slip (per cent or degrees) and size of the largest force at a wheel load.

@@ -20,6 +20,7 @@ fn folder() -> tempfile::TempDir {
     write("site/a b.js", "export {};");
     write("site/x.wasm", "wasm");
     write("site/empty/note.txt", "n");
+    write("site/embed/topic.html", "<p>frame</p>");
     write("secret.txt", "secret");
     folder
 }
@@ -105,6 +106,12 @@ fn every_answer_carries_the_policy_once() {
             );
             assert!(head.contains("Cache-Control: no-cache"), "{path}: {head}");
             assert_eq!(head.matches("Content-Type:").count(), 1, "{path}: {head}");
+        }
+        // A frame brings its own; nothing else in its folder does.
+        for (path, times) in [("/embed/topic.html?a=b", 0), ("/embed/x/topic.html", 1)] {
+            let (head, _) = get(address, path);
+            let found = head.matches("Content-Security-Policy").count();
+            assert_eq!(found, times, "{path}: {head}");
         }
         assert!(
             get(address, "/x.wasm")

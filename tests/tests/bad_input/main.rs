@@ -147,8 +147,8 @@ fn values_that_do_not_go_together_are_refused() {
         ),
         (
             "turn_in_place",
-            "surface.grade=5 %",
-            &["surface.grade", "5 %", "0"],
+            "surface.grade=100 %",
+            &["surface.grade", "100 %", "less than"],
         ),
     ] {
         let arguments = [&esker[..], &["--set", setting]].concat();
@@ -254,4 +254,57 @@ fn unknown_topics_views_formats_and_endings_are_refused() {
         let old = std::fs::read_to_string(folder.path().join("old.toml")).unwrap();
         assert_eq!(old, "the old scenario", "{arguments:?}");
     }
+}
+
+/// A cycle of the reader's own: what is wrong with it is told by the number of its line.
+#[test]
+fn a_cycle_is_refused_by_the_line_that_is_at_fault() {
+    let folder = tempfile::tempdir().unwrap();
+    let scenario =
+        "[vehicle]\nbase = \"esker\"\n[idle_drag]\ncycle = \"own\"\ntrace = \"cycle.csv\"\n";
+    std::fs::write(folder.path().join("case.toml"), scenario).unwrap();
+    for (lines, names) in [
+        (
+            "0,0\n1,5\n2,6\n4,8\n",
+            ["line 4", "4,8", "rows are missing"],
+        ),
+        ("0,0\n1,10\n2,-3\n", ["line 3", "2,-3", "below 0"]),
+        (
+            "time,speed\n0,0\n1,ten\n",
+            ["line 3", "1,ten", "not two numbers"],
+        ),
+        ("0,0\n1,nan\n", ["line 2", "1,nan", "not two numbers"]),
+        ("0,0\n1,inf\n", ["line 2", "1,inf", "not two numbers"]),
+        ("0,0\n1,2,3\n", ["line 2", "1,2,3", "two cells"]),
+        ("0,0\n1,5\n1,6\n", ["line 3", "1,6", "does not rise"]),
+        ("0,0\n1,700\n", ["line 2", "1,700", "540"]),
+        ("# nothing driven\n0,0\n1,0\n", ["line 3", "1,0", "43"]),
+    ] {
+        std::fs::write(folder.path().join("cycle.csv"), lines).unwrap();
+        let last = if lines.starts_with('#') {
+            "idle_drag.trace"
+        } else {
+            names[2]
+        };
+        let names = ["idle_drag.trace", names[0], names[1], last];
+        refused_everywhere(folder.path(), "idle_drag", &["case.toml"], &names);
+    }
+    std::fs::remove_file(folder.path().join("cycle.csv")).unwrap();
+    refused_everywhere(folder.path(), "idle_drag", &["case.toml"], &["cycle.csv"]);
+}
+
+/// No more of ten million rows is read than is needed to refuse them by a line.
+#[test]
+fn a_cycle_of_ten_million_rows_is_refused_at_once() {
+    let folder = tempfile::tempdir().unwrap();
+    let scenario =
+        "[vehicle]\nbase = \"esker\"\n[idle_drag]\ncycle = \"own\"\ntrace = \"cycle.csv\"\n";
+    std::fs::write(folder.path().join("case.toml"), scenario).unwrap();
+    std::fs::write(folder.path().join("cycle.csv"), "0,50\n".repeat(10_000_000)).unwrap();
+    let _ = axlewright_tests::program();
+    let begun = std::time::Instant::now();
+    let names = ["idle_drag.trace", "line 120001", "43 200 rows"];
+    refused_everywhere(folder.path(), "idle_drag", &["case.toml"], &names);
+    let seconds = begun.elapsed().as_secs_f64();
+    assert!(seconds < 10.0, "three runs took {seconds} s");
 }

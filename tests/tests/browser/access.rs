@@ -1,6 +1,6 @@
 //! The rules of axe-core on every page, in light and dark and on a narrow screen.
 
-use crate::session::{Window, needed};
+use axlewright_tests::session::{Window, needed};
 
 /// Pages, and the tag of the element on each; empty where there is none.
 const PAGES: &[(&str, &str)] = &[
@@ -9,7 +9,13 @@ const PAGES: &[(&str, &str)] = &[
     ("traction.html", "axle-traction"),
     ("motor-split.html", "axle-motor-split"),
     ("launch.html", "axle-launch"),
+    ("cornering.html", "axle-cornering"),
     ("turn-in-place.html", "axle-turn-in-place"),
+    ("talks.html", ""),
+    ("idle-drag.html", "axle-idle-drag"),
+    ("packaging.html", "axle-packaging"),
+    ("choice.html", "axle-choice"),
+    ("cases.html", "axle-choice"),
     ("reference.html", ""),
     ("embed/traction.html", "axle-traction"),
 ];

@@ -3,7 +3,7 @@
 
 use crate::life::the_fallback_stays;
 use crate::routes::routes;
-use crate::session::Window;
+use axlewright_tests::session::Window;
 use serde_json::{Value, json};
 use std::sync::atomic::Ordering;
 
@@ -55,6 +55,23 @@ async fn without_the_wasm_the_fallback_stays_with_one_sentence_and_one_warning()
         let warnings = state["warnings"].as_array().map_or(0, Vec::len);
         assert_eq!(warnings, 1, "{mode}: {state}");
     }
+    window.close().await;
+}
+
+#[tokio::test]
+async fn without_its_part_of_the_wasm_an_element_keeps_its_fallback_and_one_sentence() {
+    let window = Window::open().await;
+    open(&window, "part-missing").await;
+    window
+        .run("await document.querySelector('#first').updateComplete;")
+        .await;
+    let state = window.run(STATE).await;
+    assert_eq!(state["fallback"], true, "{state}");
+    let notice = state["notice"].as_str().unwrap_or_default();
+    assert!(notice.contains("could not start"), "{state}");
+    assert_eq!(notice.matches('.').count(), 1, "one sentence: {notice}");
+    assert_eq!(state["errors"], json!([]), "{state}");
+    assert_ne!(state["warnings"], json!([]), "the page's maker is told");
     window.close().await;
 }
 
@@ -139,7 +156,8 @@ async fn wrong_values_keep_the_last_answer_and_unknown_attributes_are_ignored() 
         .run(&format!(
             "const first = document.querySelector('#first'); const before = JSON.stringify(first.answer);\
              for (const name of ['colour', 'data-x', 'onclick2', 'masss']) first.setAttribute(name, '1');\
-             first.units = 'cubits'; first.show = 'figure nonsense'; first.controls = 'mass nonsense'; first.question = '?'; first.theme = 'pink';\
+             first.question = '?'; await new Promise((r) => setTimeout(r, 500));\
+             first.units = 'cubits'; first.show = 'figure nonsense'; first.controls = 'mass nonsense'; first.theme = 'pink';\
              await new Promise((r) => setTimeout(r, 50));\
              const same = JSON.stringify(first.answer) === before; const state = (() => {{ {STATE} }})(); state.same = same; return state;"
         ))
@@ -339,6 +357,14 @@ async fn objects_that_are_no_data_are_refused_and_trap_nothing() {
 async fn offline_the_running_element_works_on_and_a_new_page_keeps_its_fallback() {
     let window = Window::open().await;
     open(&window, "site").await;
+    // What its reader is likely to ask for comes in an idle moment after the start.
+    window
+        .run(
+            "const has = (name) => performance.getEntriesByType('resource').some(e => e.name.includes(name));\
+             for (let i = 0; i < 200 && !(has('parts/take') && has('parts/working')); i++) await new Promise(r => setTimeout(r, 50));\
+             await new Promise(r => setTimeout(r, 500));",
+        )
+        .await;
     let offline = |offline: bool| json!({ "offline": offline, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1 });
     window.debug("Network.enable", json!({})).await;
     window
@@ -350,15 +376,29 @@ async fn offline_the_running_element_works_on_and_a_new_page_keeps_its_fallback(
     let seen = window
         .run(
             "const first = document.querySelector('#first'); const before = first.answer.rear_to_front_ratio;\
-             first.setAttribute('acceleration', '0.1 g'); const e = document.createElement('axle-traction');\
+             first.setAttribute('acceleration', '0.1 g'); const e = document.createElement(first.localName);\
              document.body.append(e); return [await e.updateComplete, first.answer.rear_to_front_ratio !== before,\
-               seen.errors, seen.warnings];",
+               (await e.table()).startsWith('path,'), seen.errors, seen.warnings];",
         )
         .await;
-    assert_eq!(seen, json!([true, true, [], []]));
+    assert_eq!(seen, json!([true, true, true, [], []]));
+    // A topic that was never fetched cannot start; once the network is back, it can.
+    let seen = window
+        .run(
+            "const e = document.createElement('axle-traction'); e.textContent = 'kept'; e.style.display = 'block';\
+             document.body.append(e); globalThis.late = e; const shown = await e.updateComplete;\
+             const root = e.shadowRoot; return [shown, root.querySelector('[part~=notice]').textContent.length > 20,\
+               !root.querySelector('slot').hidden && e.offsetHeight > 0, seen.errors, seen.warnings.length];",
+        )
+        .await;
+    assert_eq!(seen, json!([false, true, true, [], 1]));
     window
         .debug("Network.emulateNetworkConditions", offline(false))
         .await;
+    let again = window
+        .run("return [await late.updateComplete, late.shadowRoot.querySelector('[part~=notice]').textContent];")
+        .await;
+    assert_eq!(again, json!([true, ""]));
     // The script came; the network went before the wasm was asked for.
     window.go(&format!("{}site/far.html", routes().url)).await;
     window

@@ -1,7 +1,7 @@
 //! A plain React page and a plain Vue page, bundled from npm, drive the elements as such pages do.
 
-use crate::session::{Window, answer_of_program, site};
 use crate::sliders::retype;
+use axlewright_tests::session::{Window, answer_of_program, site};
 use serde_json::{Value, json};
 use std::process::Command;
 

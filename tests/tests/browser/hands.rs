@@ -1,9 +1,9 @@
 //! Hands on the figure and on the chart: by mouse, finger, pen and keyboard, with the program's numbers.
 
 use crate::access::no_violation;
-use crate::session::{Window, needed};
 use crate::sliders::{agrees_with_program, program_answer};
 use axlewright_core::words::Lang;
+use axlewright_tests::session::{Window, needed};
 use serde_json::{Value, json};
 use thirtyfour::Key;
 
@@ -34,13 +34,13 @@ impl thirtyfour::common::command::ExtensionCommand for Gesture {
     }
 }
 
-async fn perform(window: &Window, kind: &'static str, steps: Vec<Value>) {
+pub(crate) async fn perform(window: &Window, kind: &'static str, steps: Vec<Value>) {
     let command =
         thirtyfour::common::command::Command::ExtensionCommand(Box::new(Gesture { kind, steps }));
     window.driver.handle.cmd(command).await.expect("a gesture");
 }
 
-fn goes(to: (f64, f64)) -> Value {
+pub(crate) fn goes(to: (f64, f64)) -> Value {
     json!({ "type": "pointerMove", "duration": 40, "x": to.0.round() as i64, "y": to.1.round() as i64 })
 }
 
@@ -165,6 +165,35 @@ async fn the_centre_of_gravity_follows_the_mouse() {
     let said = axlewright_core::format::significant(load.expect("a load"), 4, Lang::English);
     let readouts = window.inside(TAG, ".readouts").await.text().await;
     assert!(readouts.expect("text").contains(&said), "{said}");
+    clean_up(window).await;
+}
+
+#[tokio::test]
+async fn a_drag_of_the_centre_of_gravity_is_one_step_to_take_back() {
+    let window = Window::open().await;
+    window.visit("load-transfer.html").await;
+    window.ready(TAG).await;
+    let shown = "return [element.scenario, root.querySelector('.figure svg title').textContent,\
+         ...['cg-height', 'cg-to-front-axle'].map((name) => root.querySelector(`#${name}-number`).value)];";
+    let before = within(&window, TAG, shown).await;
+    drag_the_centre_of_gravity(&window, "mouse", (-37.0, -21.0)).await;
+    let after = within(&window, TAG, shown).await;
+    for at in 1..4 {
+        assert_ne!(before[at], after[at], "the drag moved nothing");
+    }
+    let pressed = "const [undo, redo] = root.querySelectorAll('.steps button');\
+         const can = () => [undo, redo].map((button) => button.getAttribute('aria-disabled') === 'false');\
+         const was = can(); (was[0] ? undo : redo).click(); await new Promise((r) => setTimeout(r, 100)); return [was, can()];";
+    let undone = within(&window, TAG, pressed).await;
+    assert_eq!(undone, json!([[true, false], [false, true]]));
+    assert_eq!(
+        within(&window, TAG, shown).await,
+        before,
+        "back to the start by one step"
+    );
+    let redone = within(&window, TAG, pressed).await;
+    assert_eq!(redone, json!([[false, true], [true, false]]));
+    assert_eq!(within(&window, TAG, shown).await, after);
     clean_up(window).await;
 }
 

@@ -1,7 +1,7 @@
 //! The tables of the interface against the living elements.
 
-use crate::session::Window;
 use axlewright_core::topic::TOPICS;
+use axlewright_tests::session::Window;
 use axlewright_widgets::element::attributes;
 use axlewright_widgets::element::interface::{ATTRIBUTES, DETAILS, FUNCTIONS, MEMBERS};
 use serde_json::{Value, json};
@@ -95,6 +95,7 @@ async fn every_common_attribute_changes_what_is_shown() {
             "controls" => "mass",
             "show" => "readouts",
             "view" => "side",
+            "reveal" => "wheels",
             "theme" => "dark",
             "lang" => "de",
             "question" => "any 7",
@@ -103,7 +104,7 @@ async fn every_common_attribute_changes_what_is_shown() {
         let seen = window
             .run(&format!(
                 "const e = document.createElement('axle-traction'); document.body.append(e); await e.updateComplete;\
-                 const look = () => e.shadowRoot.querySelector('[part=base]').innerHTML + getComputedStyle(e).color;\
+                 const look = () => e.shadowRoot.querySelector('[part=base]').innerHTML + getComputedStyle(e).getPropertyValue('--axle-ink');\
                  await new Promise(r => setTimeout(r, 60)); const before = look();\
                  e.setAttribute('{}', '{value}'); await e.updateComplete; await new Promise(r => setTimeout(r, 400));\
                  const after = look(); e.remove(); return before !== after;",

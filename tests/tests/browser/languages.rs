@@ -1,9 +1,9 @@
 //! Elements in the language of their page, and on a page that reads from right to left.
 
 use crate::access;
-use crate::session::{Window, site};
 use axlewright_core::format::significant;
 use axlewright_core::words::{self, Lang};
+use axlewright_tests::session::{Window, site};
 use serde_json::json;
 use thirtyfour::Key;
 

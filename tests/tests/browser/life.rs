@@ -1,26 +1,28 @@
 //! What a page may do to an element: create it early, move it, clone it, take it away, set it up by
 //! properties, listen to it, ask it for files.
 
-use crate::session::{Window, site};
+use axlewright_core::topic::TOPICS;
 use axlewright_tests::run;
-use serde_json::json;
+use axlewright_tests::session::{Window, site};
+use serde_json::{Value, json};
 
 #[tokio::test]
 async fn a_page_without_elements_fetches_no_wasm_and_one_far_below_waits() {
     let window = Window::open().await;
     window.visit("none.html").await;
-    let fetched = "return performance.getEntriesByType('resource').filter(e => e.name.includes('.wasm')).length;";
+    let fetched = "return performance.getEntriesByType('resource').map(e => new URL(e.name).pathname)\
+                     .filter(name => name.endsWith('.wasm')).map(name => name.split('/').pop()).sort();";
     window
         .run("await new Promise(r => setTimeout(r, 500));")
         .await;
-    assert_eq!(window.run(fetched).await, json!(0));
+    assert_eq!(window.run(fetched).await, json!([]));
     window.visit("far.html").await;
     window
         .run("await new Promise(r => setTimeout(r, 500));")
         .await;
     assert_eq!(
         window.run(fetched).await,
-        json!(0),
+        json!([]),
         "below the fold it waits"
     );
     let shown = window
@@ -32,7 +34,27 @@ async fn a_page_without_elements_fetches_no_wasm_and_one_far_below_waits() {
         )
         .await;
     assert_eq!(shown, json!([true, 1, false]));
-    assert_eq!(window.run(fetched).await, json!(1));
+    let files = window.run(fetched).await;
+    let names: Vec<&str> = files
+        .as_array()
+        .into_iter()
+        .flatten()
+        .filter_map(Value::as_str)
+        .collect();
+    for wanted in ["axlewright_bg.wasm", "traction.wasm"] {
+        assert!(names.contains(&wanted), "{wanted} among {names:?}");
+    }
+    for other in TOPICS.iter().filter(|topic| topic.name != "traction") {
+        let file = format!("{}.wasm", other.name);
+        assert!(!names.contains(&file.as_str()), "{file} among {names:?}");
+    }
+    for asked in ["question.wasm", "schema.wasm"] {
+        assert!(!names.contains(&asked), "{asked} among {names:?}");
+    }
+    assert!(
+        names.windows(2).all(|pair| pair[0] != pair[1]),
+        "each once: {names:?}"
+    );
     window.close().await;
 }
 
@@ -122,7 +144,11 @@ async fn functions_of_the_script_answer_and_refuse_by_name() {
             "traction",
             "motor_split",
             "launch",
-            "turn_in_place"
+            "cornering",
+            "turn_in_place",
+            "idle_drag",
+            "packaging",
+            "choice"
         ])
     );
     let force = seen["answer"].as_f64().unwrap_or(0.0);

@@ -1,6 +1,6 @@
 //! A link sets the element of a page, and does nothing else to it.
 
-use crate::session::Window;
+use axlewright_tests::session::Window;
 use serde_json::json;
 
 /// A query with marks, a script and a picture in every place that takes a text.

@@ -1,7 +1,7 @@
 //! What the pages look like. `AXLEWRIGHT_PICTURES=FOLDER` keeps the pictures; the one in the README is
 //! made so.
 
-use crate::session::Window;
+use axlewright_tests::session::Window;
 
 #[tokio::test]
 async fn every_page_paints_its_element() {
@@ -12,7 +12,11 @@ async fn every_page_paints_its_element() {
         ("traction.html", "axle-traction"),
         ("motor-split.html", "axle-motor-split"),
         ("launch.html", "axle-launch"),
+        ("cornering.html", "axle-cornering"),
         ("turn-in-place.html", "axle-turn-in-place"),
+        ("idle-drag.html", "axle-idle-drag"),
+        ("packaging.html", "axle-packaging"),
+        ("choice.html", "axle-choice"),
     ] {
         window.visit(page).await;
         window.ready(tag).await;

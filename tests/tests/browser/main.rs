@@ -7,22 +7,32 @@
 )]
 
 mod access;
+mod boxes;
+mod course;
+mod cycle;
+mod embed;
 mod errors;
 mod frame;
 mod frameworks;
+#[path = "../look/grid.rs"]
+mod grid;
 mod hands;
 mod interface;
+mod kept;
 mod languages;
 mod life;
 mod link;
 mod look;
 mod many;
+mod offline;
+mod packages;
 mod places;
 mod question;
 mod routes;
 mod run;
-mod session;
+mod sketch;
 mod sliders;
 mod states;
+mod talk;
 mod tools;
 mod trap;

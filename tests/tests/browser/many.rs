@@ -1,6 +1,6 @@
 //! Fifty elements on a page, and one element mounted five hundred times.
 
-use crate::session::Window;
+use axlewright_tests::session::Window;
 use serde_json::{Value, json};
 
 /// Fifty elements of three kinds, one below the other.

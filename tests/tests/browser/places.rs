@@ -1,8 +1,8 @@
 //! Where pages put elements: other people's shadow roots, closed panels, slides, forms, frames, and
 //! pages whose styles are meant for something else.
 
-use crate::session::Window;
 use crate::sliders::retype;
+use axlewright_tests::session::Window;
 use serde_json::json;
 
 /// Functions that the scripts below share: a pause, a new element, and whether an element is drawn as

@@ -2,11 +2,11 @@
 //! prediction, and then everything is.
 
 use crate::access::judged;
-use crate::session::{Window, answer_of_program, needed};
 use axlewright_core::question::{Question, Right};
 use axlewright_core::units::System;
 use axlewright_core::words::Lang;
 use axlewright_core::{Scenario, topic};
+use axlewright_tests::session::{Window, answer_of_program, needed};
 use serde_json::{Value, json};
 use thirtyfour::Key;
 use thirtyfour::TypingData;
@@ -418,4 +418,118 @@ async fn no_violation_while_open_refused_and_answered() {
         }
         window.close().await;
     }
+}
+
+/// Puts an element with a question into the page and waits until it asks.
+async fn put(window: &Window, tag: &str, id: &str, question: &str) {
+    let script = format!(
+        "document.querySelector('main').insertAdjacentHTML('beforeend',\
+         '<{tag} id=\"{id}\" vehicle=\"esker\" question=\"{question}\"></{tag}>');\
+         return await document.querySelector('#{id}').updateComplete;"
+    );
+    assert_eq!(window.run(&script).await, true, "{question}");
+}
+
+fn made(topic: &str, id: &str, seed: u64) -> axlewright_core::question::Asked {
+    let topic = topic::find(topic).expect("a topic");
+    let mut base = Scenario::default();
+    base.set("vehicle.base", "esker").expect("a demo vehicle");
+    Question::make(topic, id, Some(seed), &base).expect("a question")
+}
+
+/// Loads axe-core and asks it about the page.
+async fn no_rule_is_broken(window: &Window, what: &str) {
+    let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
+    let loaded = window.driver.execute(&axe, Vec::new()).await;
+    loaded.expect("axe-core loads");
+    let found = judged(window, "document").await;
+    assert!(
+        found[0].as_u64() > Some(15),
+        "{what}: axe-core checked too little: {found}"
+    );
+    assert_eq!(found[1], json!([]), "{what}");
+}
+
+#[tokio::test]
+async fn the_wrong_line_of_a_solution_is_spotted() {
+    let window = Window::open().await;
+    open(&window).await;
+    put(&window, "axle-load-transfer", "spot", "wrong-line 3").await;
+    let asked = made("load_transfer", "wrong_line", 3);
+    let Right::Choice { choices, right } = &asked.right else {
+        panic!("{asked:?}");
+    };
+    let seen = of(
+        &window,
+        "spot",
+        "const lines = [...root.querySelectorAll('.question ol.working > li')];\
+         return [lines.length, root.querySelectorAll('.question [type=radio]').length,\
+         lines.every((line) => line.querySelector('math')), root.querySelectorAll('.derivation').length];",
+    )
+    .await;
+    assert_eq!(seen, json!([choices.len(), choices.len(), true, 0]));
+    no_rule_is_broken(&window, "a spoilt solution").await;
+    let right = choices[*right].0;
+    inside(&window, "spot", &format!("[type=radio][value=\"{right}\"]"))
+        .await
+        .click()
+        .await
+        .expect("a choice");
+    inside(&window, "spot", "[type=submit]")
+        .await
+        .click()
+        .await
+        .expect("a button");
+    let told = of(
+        &window,
+        "spot",
+        "return [root.querySelector('.verdict').textContent, e.score?.score, root.querySelectorAll('.question details.derivation').length];",
+    )
+    .await;
+    let slip = asked.told_slip(Lang::English).expect("a slip");
+    let verdict = told[0].as_str().expect("a verdict");
+    assert!(
+        verdict.contains("That is right.") && verdict.contains(&slip),
+        "{verdict}"
+    );
+    assert_eq!([&told[1], &told[2]], [&json!(1), &json!(1)], "{told}");
+    assert_eq!(window.complaints().await, Vec::<String>::new());
+    window.close().await;
+}
+
+#[tokio::test]
+async fn a_value_is_read_off_a_chart() {
+    let window = Window::open().await;
+    open(&window).await;
+    put(&window, "axle-traction", "read", "read-friction 3").await;
+    let asked = made("traction", "read_friction", 3);
+    let (title, points) = asked.chart_text(Lang::English, System::Si);
+    let seen = of(
+        &window,
+        "read",
+        "const chart = root.querySelector('.question svg');\
+         const box = chart.getBoundingClientRect();\
+         return [chart.querySelector('title').textContent, chart.querySelector('desc').textContent,\
+         box.width > 250 && box.height > 150, root.querySelectorAll('.given').length];",
+    )
+    .await;
+    assert_eq!(seen, json!([title, points, true, 0]));
+    no_rule_is_broken(&window, "a chart to read").await;
+    let answer = asked.answer(Lang::English, System::Si);
+    let field = inside(&window, "read", "#prediction").await;
+    field.send_keys(&answer).await.expect("typing");
+    field.send_keys(Key::Enter).await.expect("a key");
+    let told = of(
+        &window,
+        "read",
+        "return [root.querySelector('.verdict').textContent, e.score?.within];",
+    )
+    .await;
+    assert_eq!(told[1], true, "{told}");
+    // What the numbers behind the chart were is told with the answer.
+    let scenario = of(&window, "read", "return e.scenario;").await;
+    let answer = answer_of_program("traction", &scenario);
+    assert!(answer.get("limits").is_some(), "{answer}");
+    assert_eq!(window.complaints().await, Vec::<String>::new());
+    window.close().await;
 }

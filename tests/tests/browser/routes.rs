@@ -2,7 +2,7 @@
 //!
 //! `/site/PAGE` is the built site as it is; other first parts of the path change what comes with it.
 
-use crate::session::site;
+use axlewright_tests::session::site;
 use std::io::{BufRead, BufReader, Write};
 use std::net::{TcpListener, TcpStream};
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -94,6 +94,9 @@ fn send_file(stream: &TcpStream, mode: &str, name: &str) -> std::io::Result<()> 
     let head = format!("Content-Type: {kind}\r\n{policy}");
     if kind == "application/wasm" {
         match mode {
+            "part-missing" if name.starts_with("parts/") => {
+                return send(stream, "404 Not Found", "", b"");
+            }
             "wasm-missing" => return send(stream, "404 Not Found", "", b""),
             "wasm-wrong" => return send(stream, "200 OK", &head, b"<!doctype html>"),
             // A valid module that is not ours.

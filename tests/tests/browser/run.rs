@@ -1,10 +1,11 @@
 //! A run that is played, and motors that are placed: what only these two elements have.
 
-use crate::session::Window;
+use axlewright_tests::session::Window;
 use serde_json::json;
 
 const LAUNCH: &str = "axle-launch";
 const SPLIT: &str = "axle-motor-split";
+const TURN: &str = "axle-turn-in-place";
 
 #[tokio::test]
 async fn a_launch_never_starts_by_itself_and_plays_pauses_steps_and_scrubs() {
@@ -61,7 +62,8 @@ async fn where_less_motion_is_asked_for_still_pictures_follow_each_other() {
     let seen = window
         .run(&format!(
             "const r = document.querySelector('{LAUNCH}').shadowRoot; let pictures = 0;\
-             new MutationObserver(() => pictures++).observe(r.querySelector('.stage > div'), {{ childList: true }});\
+             new MutationObserver(() => pictures++).observe(r.querySelector('.drawing'),\
+               {{ attributes: true, characterData: true, childList: true, subtree: true }});\
              r.querySelector('.playback button').click();\
              await new Promise(done => setTimeout(done, 2600));\
              r.querySelector('.playback button').click();\
@@ -71,6 +73,56 @@ async fn where_less_motion_is_asked_for_still_pictures_follow_each_other() {
     assert_eq!(seen[1], true, "the browser does not ask for less motion");
     let pictures = seen[0].as_u64().unwrap_or(0);
     assert!((1..=4).contains(&pictures), "{pictures} pictures in 2.6 s");
+    window.close().await;
+}
+
+#[tokio::test]
+async fn a_turn_in_place_stands_still_until_it_is_played_and_leaves_its_traces() {
+    let window = Window::open().await;
+    window.visit("turn-in-place.html").await;
+    window.ready(TURN).await;
+    let seen = window
+        .run(&format!(
+            "const e = document.querySelector('{TURN}'), r = e.shadowRoot;\
+             const wait = (ms) => new Promise(done => setTimeout(done, ms));\
+             const title = () => r.querySelector('svg title').textContent;\
+             const play = r.querySelector('.playback button');\
+             const scrub = r.querySelector('#playback-time');\
+             const out = {{ still: title(), given: e.scenario.turn_in_place ?? null }};\
+             out.label = scrub.getAttribute('aria-label'); out.end = Number(scrub.max);\
+             const marks = () => r.querySelectorAll('.stage svg path').length;\
+             out.before = marks();\
+             play.click(); await wait(900); out.later = Number(scrub.value); play.click(); await wait(100);\
+             const to = async (value) => {{ scrub.value = value;\
+               for (const kind of ['input', 'change']) scrub.dispatchEvent(new Event(kind, {{ bubbles: true }}));\
+               await wait(150); return title(); }};\
+             out.two = await to('2'); out.turned = r.querySelector('svg desc').textContent;\
+             out.traces = marks(); out.four = await to('4');\
+             const caution = r.querySelector('.caution'); out.caution = caution ? caution.textContent : '';\
+             const button = [...r.querySelectorAll('.views button')].at(-1); button.click(); await wait(200);\
+             out.surfaces = title();\
+             return out;"
+        ))
+        .await;
+    let text = |name: &str| seen[name].as_str().unwrap_or("").to_owned();
+    assert_eq!(
+        text("still"),
+        "Turning in place: every contact patch slides"
+    );
+    assert_eq!(seen["given"], json!(null), "no time is given: {seen}");
+    assert_eq!(text("label"), "time shown");
+    assert!(seen["end"].as_f64() > Some(6.0), "{seen}");
+    assert!(seen["later"].as_f64() > Some(0.3), "{seen}");
+    assert!(text("two").contains("2.00\u{2009}s"), "{seen}");
+    assert_ne!(seen["two"], seen["four"]);
+    assert!(text("turned").contains("yaw rate"), "{seen}");
+    assert!(
+        seen["traces"].as_u64() > seen["before"].as_u64(),
+        "the tyres leave traces: {seen}"
+    );
+    assert!(text("caution").contains("no bystanders"), "{seen}");
+    assert!(text("surfaces").contains("times the torque"), "{seen}");
+    assert_eq!(window.complaints().await, Vec::<String>::new());
     window.close().await;
 }
 

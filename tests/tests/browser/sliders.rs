@@ -1,7 +1,7 @@
 //! A reader moves a slider, types a value, makes a mistake; the numbers are those of the program.
 
-use crate::session::{Window, answer_of_program};
 use axlewright_core::words::Lang;
+use axlewright_tests::session::{Window, answer_of_program};
 use serde_json::Value;
 use thirtyfour::Key;
 use thirtyfour::prelude::*;
@@ -177,10 +177,37 @@ async fn every_topic_answers_as_the_program_does() {
             ],
         ),
         (
+            "cornering.html",
+            "cornering",
+            "axle-cornering",
+            ["steer_angle", "vectoring.brakes.power"],
+        ),
+        (
             "turn-in-place.html",
             "turn_in_place",
             "axle-turn-in-place",
             ["wheel_torque", "energy_per_turn"],
+        ),
+        (
+            "idle-drag.html",
+            "idle_drag",
+            "axle-idle-drag",
+            [
+                "layouts.F1R1.energy_per_km",
+                "layouts.F1R1.range_lost_to_idle",
+            ],
+        ),
+        (
+            "packaging.html",
+            "packaging",
+            "axle-packaging",
+            ["front_room", "layouts.F1R2.room_left"],
+        ),
+        (
+            "choice.html",
+            "choice",
+            "axle-choice",
+            ["layouts.R1.score", "layouts.F1.time_to_60_mph"],
         ),
     ] {
         window.visit(page).await;

@@ -2,8 +2,8 @@
 //! makes the page scroll sideways.
 
 use crate::access::judged;
-use crate::session::{Window, needed};
 use axlewright_core::topic::TOPICS;
+use axlewright_tests::session::{Window, needed};
 use serde_json::json;
 use thirtyfour::extensions::cdp::ChromeDevTools;
 

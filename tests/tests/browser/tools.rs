@@ -1,8 +1,8 @@
 //! What a reader does with the whole element: steps back and forth, pins a state, takes files, copies
 //! and a print along.
 
-use crate::session::Window;
 use axlewright_tests::run;
+use axlewright_tests::session::Window;
 use serde_json::{Value, json};
 use thirtyfour::Key;
 

@@ -1,7 +1,7 @@
 //! The wasm instance stops on purpose: the page lives on.
 
 use crate::routes::routes;
-use crate::session::Window;
+use axlewright_tests::session::Window;
 use serde_json::json;
 
 #[tokio::test]

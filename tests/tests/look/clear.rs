@@ -55,10 +55,17 @@ fn page_of(case: &Case) -> Option<Page> {
     })
 }
 
-/// Tries a topic; `AXLEWRIGHT_DRAWS` sets how many states are drawn for each vehicle and width.
+/// States that are drawn for each vehicle and width.
+const DRAWS: u32 = 40;
+
 fn try_topic(topic: &'static str, at_least: u32) {
-    let draws = std::env::var("AXLEWRIGHT_DRAWS").ok();
-    let draws = draws.and_then(|text| text.parse().ok()).unwrap_or(40);
+    try_draws(topic, DRAWS, at_least);
+}
+
+/// Tries a topic; `AXLEWRIGHT_DRAWS` sets how many states are drawn for each vehicle and width.
+fn try_draws(topic: &'static str, draws: u32, at_least: u32) {
+    let wanted = std::env::var("AXLEWRIGHT_DRAWS").ok();
+    let draws = wanted.and_then(|text| text.parse().ok()).unwrap_or(draws);
     let (mut drawn, mut texts, mut failed) = (0, 0, 0);
     let mut kinds: BTreeMap<String, (u32, String)> = BTreeMap::new();
     each(topic, draws, |case| {
@@ -104,4 +111,34 @@ fn labels_of_traction_are_clear() {
 #[test]
 fn labels_of_turn_in_place_are_clear() {
     try_topic("turn_in_place", 1000);
+}
+
+#[test]
+fn labels_of_packaging_are_clear() {
+    try_topic("packaging", 1000);
+}
+
+#[test]
+fn labels_of_motor_split_are_clear() {
+    try_draws("motor_split", 10, 500);
+}
+
+#[test]
+fn labels_of_launch_are_clear() {
+    try_draws("launch", 3, 200);
+}
+
+#[test]
+fn labels_of_cornering_are_clear() {
+    try_draws("cornering", 10, 500);
+}
+
+#[test]
+fn labels_of_idle_drag_are_clear() {
+    try_draws("idle_drag", 5, 300);
+}
+
+#[test]
+fn labels_of_choice_are_clear() {
+    try_draws("choice", 1, 60);
 }

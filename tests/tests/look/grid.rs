@@ -1,6 +1,7 @@
 //! The grid of inputs that the figures are tried on, wider than what the sliders reach.
 
 use axlewright_core::Scenario;
+use axlewright_core::input::Kind;
 use axlewright_core::layout::Layout;
 use axlewright_core::topic;
 use axlewright_core::units::System;
@@ -61,6 +62,8 @@ fn vehicle(index: usize) -> Scenario {
         ("motor_torque", 300.0, "N m"),
         ("motor_power", 150_000.0, "W"),
         ("motor_ratio", 9.0, ""),
+        ("cornering_stiffness_front", 30.0 * mass, "N/rad"),
+        ("cornering_stiffness_rear", 32.0 * mass, "N/rad"),
     ] {
         set(&mut own, &format!("vehicle.{path}"), value, unit);
     }
@@ -189,6 +192,11 @@ fn state(topic: &str, index: usize, draw: &mut Draw) -> (Scenario, Option<Scenar
                 .expect("layouts are read");
             drawn.set("layout", draw.one_of(names)).expect("a layout");
         }
+        "motor_split" | "launch" | "cornering" | "idle_drag" | "choice" => {
+            let other = newer(topic, &drawn, draw);
+            drawn = newer(topic, &drawn, draw);
+            pinned = draw.chance(0.3).then_some(other);
+        }
         _ => {
             friction(
                 &mut drawn,
@@ -207,6 +215,41 @@ fn state(topic: &str, index: usize, draw: &mut Draw) -> (Scenario, Option<Scenar
         }
     }
     (drawn, pinned)
+}
+
+/// A state of one of the topics that read a list of layouts and words of their own.
+fn newer(topic: &str, vehicle: &Scenario, draw: &mut Draw) -> Scenario {
+    let mut drawn = vehicle.clone();
+    if draw.chance(0.7) {
+        let (peak, _) = draw.one_of(&FRICTIONS);
+        set(&mut drawn, "surface.friction_peak", peak, "");
+    }
+    drawn.set("layouts", draw.one_of(&LISTS)).expect("layouts");
+    drawn
+        .set("layout", draw.one_of(Layout::NAMES))
+        .expect("a layout");
+    for path in topic::find(topic).expect("a topic").inputs {
+        let own = path.split('.').next() == Some(topic) || path.ends_with("machine");
+        let choice = topic::find(topic).is_ok_and(|t| t.name == "choice");
+        match &axlewright_core::input::find(path).expect("an input").kind {
+            // An own cycle needs its lines.
+            Kind::Choice { words, .. } if own => {
+                let words: Vec<&str> = words.iter().copied().filter(|w| *w != "own").collect();
+                drawn.set(path, draw.one_of(&words)).expect("a word");
+            }
+            Kind::Quantity { usual, .. } if own && !(choice && draw.chance(0.6)) => {
+                let value = draw.between(usual.0, usual.1);
+                drawn
+                    .set_number(path, value)
+                    .expect("the slider's range is accepted");
+            }
+            _ => {}
+        }
+    }
+    if topic == "cornering" {
+        drawn.unset("surface.grade");
+    }
+    drawn
 }
 
 fn friction(scenario: &mut Scenario, draw: &mut Draw, one: &str, other: &str) {

@@ -139,6 +139,15 @@ fn add(page: &mut Page, mark: &Mark, per_unit: f64) {
             false,
             turned_box(*centre, *length, *width, *angle_rad),
         ),
+        Mark::Brake {
+            centre,
+            length,
+            angle_rad,
+        } => page.thing(
+            "brake",
+            false,
+            turned_box(*centre, *length, 9.0, *angle_rad),
+        ),
         Mark::HalfShaft { from, to, .. } => {
             page.thing("half shaft", false, stroke(*from, *to, 2.0));
         }
@@ -186,8 +195,9 @@ fn add(page: &mut Page, mark: &Mark, per_unit: f64) {
                 page.thing("path", true, stroke(pair[0], pair[1], 1.2));
             }
         }
-        // Outlines that the words lie in or on: their rim cuts the line.
-        Mark::Body(_)
+        // Outlines and broad pale traces that the words lie in or on: their rim cuts the line.
+        Mark::Trace { .. }
+        | Mark::Body(_)
         | Mark::BodyLines(_)
         | Mark::FrictionCircle { .. }
         | Mark::CautionBox { .. } => {}
@@ -202,6 +212,8 @@ pub(crate) fn chart(chart: &Chart) -> Page {
         height: chart.height,
         ..Page::default()
     };
+    // A text that stands on paper of its own covers what is thin below it.
+    let mut on_paper = false;
     for line in svg.lines() {
         let number = |name: &str| -> f64 {
             let text = attribute(line, name);
@@ -220,7 +232,7 @@ pub(crate) fn chart(chart: &Chart) -> Page {
             page.texts.push(Text {
                 rect: text_rect(at(number("x"), number("y")), anchor, width, size),
                 says,
-                rim: false,
+                rim: on_paper,
             });
         } else if line.starts_with("<path") && line.contains("stroke-width") {
             let width = number("stroke-width");
@@ -230,13 +242,14 @@ pub(crate) fn chart(chart: &Chart) -> Page {
             {
                 let points: Vec<Point> = run.split('L').map(point).collect();
                 for pair in points.windows(2) {
-                    page.thing("line", false, stroke(pair[0], pair[1], width));
+                    page.thing("line", width <= 1.0, stroke(pair[0], pair[1], width));
                 }
             }
         } else if line.starts_with("<circle") {
             let centre = at(number("cx"), number("cy"));
             page.thing("point", false, disc(centre, number("r")));
         }
+        on_paper = line.starts_with("<path") && !line.contains("stroke-width");
     }
     page
 }

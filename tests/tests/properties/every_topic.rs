@@ -1,69 +1,11 @@
 //! Whatever is asked, a topic answers with finite numbers or refuses with one clear line.
 
 use crate::scenarios::{Reach, config, partial};
-use axlewright_core::topic::{ReadingValue, TOPICS, Topic};
-use axlewright_core::words::{self, Lang};
-use axlewright_core::{Problem, Scenario, input};
-use axlewright_tests::show;
+use axlewright_core::topic::TOPICS;
+use axlewright_core::words::Lang;
+use axlewright_core::{Scenario, input};
+use axlewright_tests::answers_or_refuses;
 use proptest::prelude::*;
-
-fn answers_or_refuses(topic: &'static Topic, scenario: &Scenario) {
-    let case = show(scenario);
-    match topic.report(scenario) {
-        Ok(report) => {
-            assert!(!report.readings.is_empty(), "{}: no reading", topic.name);
-            for reading in &report.readings {
-                let output = &topic.outputs[reading.output];
-                assert_eq!(reading.path, output.name.replace('*', reading.layout));
-                match &reading.value {
-                    ReadingValue::Number(n) => {
-                        assert!(n.is_finite(), "{}: {n}: {case}", reading.path)
-                    }
-                    ReadingValue::Word(word) => {
-                        let key = format!("reason.{word}");
-                        let found = words::find(Lang::English, &key);
-                        assert!(found.is_some(), "{}: no words for {key}", reading.path);
-                    }
-                    ReadingValue::Flag(_) => {}
-                }
-            }
-            for step in &report.steps {
-                let value = step.result.value;
-                assert!(
-                    value.is_finite(),
-                    "{} = {value}: {case}",
-                    step.text_with_numbers(Lang::English)
-                );
-            }
-        }
-        Err(problem) => refuses_clearly(topic, &problem),
-    }
-}
-
-fn refuses_clearly(topic: &Topic, problem: &Problem) {
-    let sentence = problem.to_string();
-    assert!(
-        !sentence.trim().is_empty() && !sentence.contains('\n'),
-        "{sentence:?}"
-    );
-    assert!(!sentence.contains('{'), "an unfilled place: {sentence}");
-    for word in ["NaN", "inf"] {
-        assert!(!sentence.contains(word), "{sentence}");
-    }
-    let field = problem.field();
-    assert!(
-        input::find(field).is_some(),
-        "{}: no field {field:?}",
-        topic.name
-    );
-    assert!(sentence.contains(field), "{sentence}");
-    assert!(sentence.contains(problem.value()), "{sentence}");
-    let allowed = problem.allowed(Lang::English);
-    assert!(
-        !allowed.is_empty() && sentence.contains(&allowed),
-        "{sentence}"
-    );
-}
 
 /// Runs a property for each topic by its name, so that a failure names the topic.
 fn for_topic(name: &str, cases: u32) {
@@ -90,7 +32,11 @@ fn every_topic_is_tried() {
             "traction",
             "motor_split",
             "launch",
-            "turn_in_place"
+            "cornering",
+            "turn_in_place",
+            "idle_drag",
+            "packaging",
+            "choice"
         ]
     );
 }
@@ -116,9 +62,31 @@ fn launch_answers_or_refuses() {
     for_topic("launch", 40);
 }
 
+/// A steady turn is solved many times for one answer.
+#[test]
+fn cornering_answers_or_refuses() {
+    for_topic("cornering", 100);
+}
+
 #[test]
 fn turn_in_place_answers_or_refuses() {
     for_topic("turn_in_place", 1000);
+}
+
+#[test]
+fn idle_drag_answers_or_refuses() {
+    for_topic("idle_drag", 60);
+}
+
+#[test]
+fn packaging_answers_or_refuses() {
+    for_topic("packaging", 1000);
+}
+
+/// Every layout is launched and driven over the cycle, and each input is varied.
+#[test]
+fn choice_answers_or_refuses() {
+    for_topic("choice", 8);
 }
 
 proptest! {

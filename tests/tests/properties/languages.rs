@@ -72,6 +72,70 @@ const STATES: &[(&str, &[Settings])] = &[
             &[("layouts", "R1"), ("launch.model", "ideal")],
         ],
     ),
+    (
+        "cornering",
+        &[
+            &[("layout", "F1R2")],
+            &[("layout", "R1"), ("cornering.chart", "yaw_moment")],
+            &[("cornering.speed", "60 m/s"), ("cornering.axle", "front")],
+            &[
+                ("cornering.chart", "step_steer"),
+                ("cornering.yaw_moment", "0"),
+            ],
+        ],
+    ),
+    (
+        "idle_drag",
+        &[
+            &[
+                ("vehicle.front_machine", "induction"),
+                ("layouts", "R1 F1R1 F1R2 F2R2"),
+                ("layout", "F1R1"),
+            ],
+            &[
+                ("vehicle.disconnect", "both"),
+                ("layout", "F1R2"),
+                ("layouts", "F1 F1R2"),
+                ("idle_drag.chart", "best_split"),
+                ("idle_drag.acceleration", "0.4 g"),
+            ],
+            &[
+                ("layout", "F1"),
+                ("layouts", "F1 R1 F1R1"),
+                ("idle_drag.chart", "energy"),
+                ("idle_drag.acceleration", "-0.2 g"),
+            ],
+            &[
+                ("layout", "F2R2"),
+                ("layouts", "F2R2"),
+                ("idle_drag.chart", "speed"),
+                ("vehicle.motor_power", "15 kW"),
+                ("idle_drag.cycle", "steady"),
+                ("idle_drag.speed", "200 km/h"),
+            ],
+        ],
+    ),
+    (
+        "choice",
+        &[
+            &[],
+            &[("choice.target_time", "6.5 s"), ("layout", "F1")],
+            &[("choice.target_time", "1 s"), ("layout", "F2R2")],
+        ],
+    ),
+    (
+        "packaging",
+        &[
+            &[("layout", "F2R2")],
+            &[("layout", "R1"), ("vehicle.max_steer_angle", "50 deg")],
+            &[
+                ("layout", "F2"),
+                ("packaging.motor_power_density", "90 kW/L"),
+                ("packaging.inverter_power_density", "90 kW/L"),
+                ("packaging.gear_power_density", "90 kW/L"),
+            ],
+        ],
+    ),
 ];
 
 fn scenarios(topic: &str) -> Vec<Scenario> {

@@ -13,10 +13,15 @@
     reason = "the wanted values come from the standard library, not from the core's own functions"
 )]
 
+mod choice;
+mod cornering;
 mod every_topic;
+mod homes;
+mod idle_drag;
 mod languages;
 mod links;
 mod load_transfer;
+mod packaging;
 mod scenarios;
 mod text;
 mod traction;

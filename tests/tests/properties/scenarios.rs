@@ -109,6 +109,9 @@ fn field(input: &'static Input, reach: Reach) -> BoxedStrategy<Field> {
         Kind::Choice { words, .. } => prop::sample::select(*words)
             .prop_map(move |word| Field::Text(path, word.to_owned()))
             .boxed(),
+        Kind::Text { .. } => (1_u32..40)
+            .prop_map(move |speed| Field::Text(path, format!("0,0\n1,{speed}\n2,{speed}\n3,0")))
+            .boxed(),
         Kind::Layouts => prop::sample::subsequence(Layout::NAMES, 1..=Layout::NAMES.len())
             .prop_map(move |names| Field::Text(path, names.join(" ")))
             .boxed(),

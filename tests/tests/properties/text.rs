@@ -8,7 +8,7 @@ use axlewright_core::{Scenario, format};
 use axlewright_tests::assert_equal_relative;
 use proptest::prelude::*;
 
-const DIMENSIONS: [Dimension; 17] = [
+const DIMENSIONS: [Dimension; 30] = [
     Dimension::Ratio,
     Dimension::Mass,
     Dimension::Length,
@@ -26,6 +26,19 @@ const DIMENSIONS: [Dimension; 17] = [
     Dimension::Time,
     Dimension::Inertia,
     Dimension::Rotation,
+    Dimension::Volume,
+    Dimension::PowerDensity,
+    Dimension::Distance,
+    Dimension::StoredEnergy,
+    Dimension::EnergyPerDistance,
+    Dimension::YawRate,
+    Dimension::Pressure,
+    Dimension::WornMass,
+    Dimension::WearPerEnergy,
+    Dimension::CorneringStiffness,
+    Dimension::SteerGradient,
+    Dimension::AccelerationGain,
+    Dimension::YawGain,
 ];
 
 /// The core reads what people type, up to 15 digits, exactly, and longer numbers to a few units in the
@@ -137,7 +150,11 @@ proptest! {
             partial(topic("traction"), Reach::Accepted),
             partial(topic("motor_split"), Reach::Accepted),
             partial(topic("launch"), Reach::Accepted),
+            partial(topic("cornering"), Reach::Accepted),
             partial(topic("turn_in_place"), Reach::Accepted),
+            partial(topic("idle_drag"), Reach::Accepted),
+            partial(topic("packaging"), Reach::Accepted),
+            partial(topic("choice"), Reach::Accepted),
         ]
     ) {
         if scenario == Scenario::default() {

@@ -3,13 +3,30 @@
 use crate::scenarios::{Reach, config, topic, whole, with};
 use axlewright_core::Scenario;
 use axlewright_core::layout::Layout;
-use axlewright_core::turn_in_place::{AxleState, Question, Turn, Verdict, judge};
+use axlewright_core::turn_in_place::{
+    AxleState, Question, Turn, Verdict, drilling, judge, slides_m, split_turn,
+};
 use axlewright_tests::{assert_equal_relative, show};
 use core::f64::consts::TAU;
 use proptest::prelude::*;
 
-/// A slope is refused, so it is left out; the layouts are all judged.
-const LEVEL: &[&str] = &["surface.grade", "layouts"];
+/// Too steep a slope is refused, so it is left out; left and right are alike; the layouts are all judged.
+const LEVEL: &[&str] = &[
+    "surface.grade",
+    "surface.friction_sliding_left",
+    "surface.friction_sliding_right",
+    "layouts",
+];
+/// The same, without a reference load that would not scale with the car.
+const SCALING: &[&str] = &[
+    "surface.grade",
+    "surface.friction_sliding_left",
+    "surface.friction_sliding_right",
+    "layouts",
+    "vehicle.tyre_reference_load",
+];
+/// Left and right as they come.
+const SPLIT: &[&str] = &["surface.grade", "layouts"];
 
 fn turn_of(scenario: &Scenario) -> Option<(Question, Turn)> {
     let question = Question::from_scenario(scenario).ok()?;
@@ -92,7 +109,7 @@ proptest! {
     /// The geometry of the turn does not know the mass; forces and energy are in proportion to it.
     #[test]
     fn forces_scale_with_mass(
-        scenario in whole(topic("turn_in_place"), Reach::Usual, &["surface.grade", "layouts", "vehicle.tyre_reference_load"]),
+        scenario in whole(topic("turn_in_place"), Reach::Usual, SCALING),
         factor in 0.1..10.0,
     ) {
         let mass = scenario.number("vehicle.mass").unwrap() * factor;
@@ -172,6 +189,117 @@ proptest! {
                 }
             }
         }
+    }
+}
+
+proptest! {
+    #![proptest_config(config(500))]
+
+    /// Friction of its own left and right: forces and moments balance, and no patch gives more than it
+    /// has.
+    #[test]
+    fn split_turns_balance(scenario in whole(topic("turn_in_place"), Reach::Usual, SPLIT)) {
+        let Ok(question) = Question::from_scenario(&scenario) else {
+            return Ok(());
+        };
+        let Ok(turn) = split_turn(&question) else {
+            return Ok(());
+        };
+        let case = format!("{turn:?}, {}", show(&scenario));
+        let grip_n: f64 = turn.grips_n.iter().sum();
+        let reach_m = question.chassis.wheelbase_m() + question.front.track_m;
+        let (mut along, mut across, mut moment) = (0.0, 0.0, 0.0);
+        for (at, force) in turn.forces_n.iter().enumerate() {
+            let axle = if at < 2 { &question.front } else { &question.rear };
+            let left_m = if at % 2 == 0 { 0.5 } else { -0.5 } * axle.track_m;
+            let ahead_m = if at < 2 { 0.0 } else { -question.chassis.wheelbase_m() };
+            along += force.0;
+            across += force.1;
+            moment += ahead_m * force.1 - left_m * force.0;
+            prop_assert!(force.0.hypot(force.1) <= turn.grips_n[at] * (1.0 + 1e-9), "{}", case);
+        }
+        // Where a patch hardly slides its force hangs on a hair.
+        let least = turn.slides_m.iter().fold(f64::INFINITY, |least, slide| least.min(slide[2]));
+        if least > 1e-3 {
+            assert_equal_relative("along", &case, (along, 0.0), 1e-8, grip_n);
+            assert_equal_relative("across", &case, (across, 0.0), 1e-8, grip_n);
+            assert_equal_relative("moment", &case, (moment, 0.0), 1e-8, grip_n * reach_m);
+        }
+    }
+
+    /// Left and right may change places: a turn the other way round has the same centre, and its mirror
+    /// image is the turn of the mirrored ground.
+    #[test]
+    fn left_and_right_may_change_places(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, SPLIT)
+    ) {
+        let number = |path: &str| scenario.number(path).unwrap();
+        let (left, right) = (
+            number("surface.friction_sliding_left"),
+            number("surface.friction_sliding_right"),
+        );
+        let other = with(&scenario, "surface.friction_sliding_left", right);
+        let other = with(&other, "surface.friction_sliding_right", left);
+        let turn = |scenario: &Scenario| {
+            Question::from_scenario(scenario).ok().and_then(|q| split_turn(&q).ok())
+        };
+        let (Some(one), Some(two)) = (turn(&scenario), turn(&other)) else {
+            return Ok(());
+        };
+        // Where a patch hardly slides its force hangs on a hair, and so does the centre.
+        let slides = one.slides_m.iter().chain(&two.slides_m);
+        if slides.fold(f64::INFINITY, |least, slide| least.min(slide[2])) < 0.02 {
+            return Ok(());
+        }
+        let case = show(&scenario);
+        let size = number("vehicle.wheelbase") + one.centre_to_left_m.abs();
+        let near = |what: &str, got: f64, want: f64| {
+            assert_equal_relative(what, &case, (got, want), 1e-6, size);
+        };
+        near("x", two.centre_behind_front_m, one.centre_behind_front_m);
+        near("y", two.centre_to_left_m, -one.centre_to_left_m);
+        near("κ", two.speed_ratio_m, one.speed_ratio_m);
+    }
+
+    /// K7 (read): the pivoting moment of a patch falls once the wheel is driven, so the bound is one.
+    #[test]
+    fn k7_a_sliding_patch_resists_less_than_its_bound(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)
+    ) {
+        let Some((question, turn)) = turn_of(&scenario) else {
+            return Ok(());
+        };
+        let axles = (&question.front, &question.rear);
+        let slides = slides_m(&turn, axles, question.chassis.wheelbase_m());
+        let pressure_pa = question.pressure_pa.unwrap();
+        for (at, axle) in [axles.0, axles.1].into_iter().enumerate() {
+            let of = |factor: f64| {
+                let slide_m = (factor * slides[at].0, factor * slides[at].1);
+                drilling(axle, question.tyre_widths_m[at], pressure_pa, slide_m)
+            };
+            let (now, faster) = (of(1.0), of(2.0));
+            if now.slides_far {
+                prop_assert!(now.moment_n_m < now.bound_n_m, "{:?}: {}", now, show(&scenario));
+                prop_assert!(faster.moment_n_m < now.moment_n_m);
+            }
+        }
+    }
+
+    /// F9 (read): a wheel that is not steered is tangent to its path only if the car does not yaw.
+    #[test]
+    fn f9_a_wheel_is_tangent_to_its_path_only_without_yaw(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)
+    ) {
+        let Some((question, turn)) = turn_of(&scenario) else {
+            return Ok(());
+        };
+        // Across the wheel a patch slides by its distance from the centre, per radian: nothing only where
+        // the centre lies on its axle.
+        let wheelbase_m = question.chassis.wheelbase_m();
+        let slides = slides_m(&turn, (&question.front, &question.rear), wheelbase_m);
+        let across = slides[0].1 + slides[1].1;
+        assert_equal_relative("across", &show(&scenario), (across, wheelbase_m), 1e-12, 0.0);
+        prop_assert!(turn.rolling.is_some() || (slides[0].1 > 0.0 && slides[1].1 > 0.0));
     }
 }
 

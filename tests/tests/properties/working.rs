@@ -181,6 +181,26 @@ fn launch_accepted() {
 }
 
 #[test]
+fn idle_drag_usual() {
+    for_topic("idle_drag", Reach::Usual, 40, &[]);
+}
+
+#[test]
+fn idle_drag_accepted() {
+    for_topic("idle_drag", Reach::Accepted, 40, &[]);
+}
+
+#[test]
+fn cornering_usual() {
+    for_topic("cornering", Reach::Usual, 40, &["surface.grade"]);
+}
+
+#[test]
+fn cornering_accepted() {
+    for_topic("cornering", Reach::Accepted, 20, &["surface.grade"]);
+}
+
+#[test]
 fn turn_in_place_usual() {
     for_topic("turn_in_place", Reach::Usual, 250, &["surface.grade"]);
 }
@@ -188,6 +208,21 @@ fn turn_in_place_usual() {
 #[test]
 fn turn_in_place_accepted() {
     for_topic("turn_in_place", Reach::Accepted, 250, &["surface.grade"]);
+}
+
+#[test]
+fn packaging_usual() {
+    for_topic("packaging", Reach::Usual, 250, &[]);
+}
+
+#[test]
+fn packaging_accepted() {
+    for_topic("packaging", Reach::Accepted, 250, &[]);
+}
+
+#[test]
+fn choice_usual() {
+    for_topic("choice", Reach::Usual, 6, &["choice.least_range"]);
 }
 
 /// One track, a CG that may lie midway: the closed forms.

@@ -26,7 +26,23 @@ pub(super) fn compare(model: Model) -> Option<AnyView> {
         })
     };
     let press = move |event| {
-        let pressed = target::<Element>(&event)
+        let pressed = target::<Element>(&event);
+        if let Some(name) = pressed
+            .as_ref()
+            .and_then(|e| e.get_attribute("data-layout"))
+        {
+            model.change("layout", &name, None);
+            // Its new button takes the focus that the old one had.
+            let new = ["[data-layout=", &name, "]"].concat();
+            return request_animation_frame(move || {
+                let table = place.try_get_untracked().flatten();
+                let button = table.and_then(|table| table.query_selector(&new).ok().flatten());
+                if let Some(button) = button.and_then(|b| b.dyn_into::<HtmlElement>().ok()) {
+                    let _ = button.focus();
+                }
+            });
+        }
+        let pressed = pressed
             .and_then(|element| element.get_attribute("data-column"))
             .and_then(|text| text.bytes().next())
             .map(|digit| usize::from(digit.wrapping_sub(b'0')));

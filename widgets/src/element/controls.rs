@@ -48,6 +48,7 @@ fn control(model: Model, input: &'static Input, system: System) -> AnyView {
         Kind::Quantity { .. } => quantity(model, input, system),
         Kind::Choice { words, .. } => choice(model, input, words),
         Kind::Layouts => layouts(model, input),
+        Kind::Text { .. } => file(model, input),
     }
 }
 
@@ -299,6 +300,10 @@ fn choice(model: Model, input: &'static Input, options: &'static [&'static str])
     let pick = move |event| {
         if let Some(list) = target::<HtmlSelectElement>(&event) {
             model.change(path, &list.value(), None);
+            // What was refused is not shown as chosen.
+            if model.peek(|s| s.problem.is_some()) {
+                list.set_inner_html(&listed());
+            }
         }
     };
     let id = format!("{}-list", input.attribute());
@@ -307,7 +312,7 @@ fn choice(model: Model, input: &'static Input, options: &'static [&'static str])
         .says(move || model.read(|s| words::get(s.lang, &input.label_key()).into()));
     let list = tag("select", "")
         .fixed("id", &id)
-        .html(listed)
+        .options(listed)
         .on("change", pick);
     tag("div", "control choice")
         .with(label.view())
@@ -375,6 +380,26 @@ fn layouts(model: Model, input: &'static Input) -> AnyView {
     tag("div", "control choice")
         .with(tag("span", "").says(name).view())
         .with(boxes.view())
+        .view()
+}
+
+/// A file to read a text from; the script reads it and hands it over.
+fn file(model: Model, input: &'static Input) -> AnyView {
+    let id = input.attribute() + "-file";
+    let label = tag("label", "")
+        .fixed("for", &id)
+        .live("title", move || {
+            model.read(|s| words::get(s.lang, &input.help_key()).into())
+        })
+        .says(move || model.read(|s| words::get(s.lang, &input.label_key()).into()));
+    let field = tag("input", "")
+        .fixed("type", "file")
+        .fixed("accept", ".csv,.txt,text/*")
+        .fixed("id", &id)
+        .fixed("data-path", input.path);
+    tag("div", "control choice")
+        .with(label.view())
+        .with(field.view())
         .view()
 }
 

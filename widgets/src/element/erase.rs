@@ -10,16 +10,69 @@ use leptos::html::{Custom, custom};
 use leptos::prelude::*;
 use leptos::tachys::html::event;
 use leptos::tachys::html::node_ref::node_ref;
-use leptos::tachys::html::property::prop;
+use leptos::tachys::html::property::{IntoProperty, prop};
+use leptos::tachys::reactive_graph::ReactiveFunction;
+use leptos::tachys::renderer::{Rndr, types};
 use std::sync::{Arc, Mutex};
-use wasm_bindgen::JsCast;
-use web_sys::Event;
+use wasm_bindgen::prelude::*;
+use web_sys::{Element, Event};
+
+// Of the script (`widgets/js/rewrite.js`), beside which the glue stands.
+#[wasm_bindgen]
+extern "C" {
+    /// Amends the content of a place that nobody else writes to, tag by tag, to be this HTML.
+    fn rewrite(place: &Element, html: &str);
+    /// Makes a text the whole content of a place that nobody else writes to.
+    fn say(place: &Element, text: &str);
+}
 
 /// A value that follows the state.
 type Reader<T> = Arc<Mutex<dyn FnMut() -> T + Send>>;
 
 /// Holds an element of the page once it is there.
 pub(super) type Place = NodeRef<Custom<String>>;
+
+/// Content that nobody else writes to: it is written again only where it has changed. Leptos writes a
+/// property whatever it was, and the browser would lay out every label of an element for every step of a
+/// slider. What is amended keeps its boxes, where the browser would make new ones.
+struct Content(String);
+
+/// The contents that are amended, beside properties of the element.
+const TEXT: &str = "text";
+const HTML: &str = "html";
+
+impl IntoProperty for Content {
+    type State = (types::Element, String);
+    type Cloneable = String;
+    type CloneableOwned = String;
+
+    fn hydrate<const FROM_SERVER: bool>(self, element: &types::Element, key: &str) -> Self::State {
+        self.build(element, key)
+    }
+
+    fn build(self, element: &types::Element, key: &str) -> Self::State {
+        match key {
+            TEXT => say(element, &self.0),
+            HTML => rewrite(element, &self.0),
+            _ => Rndr::set_property_or_value(element, key, &self.0.as_str().into()),
+        }
+        (element.clone(), self.0)
+    }
+
+    fn rebuild(self, state: &mut Self::State, key: &str) {
+        if state.1 != self.0 {
+            *state = self.build(&state.0, key);
+        }
+    }
+
+    fn into_cloneable(self) -> String {
+        self.0
+    }
+
+    fn into_cloneable_owned(self) -> String {
+        self.0
+    }
+}
 
 /// A tag with its attributes and what is in it.
 pub(super) struct Tag {
@@ -76,6 +129,12 @@ impl Tag {
         self
     }
 
+    fn content(mut self, name: &'static str, mut read: Reader<String>) -> Self {
+        let read: Reader<Content> = Arc::new(Mutex::new(move || Content(read.invoke())));
+        self.attributes.push(prop(name, read).into_any_attr());
+        self
+    }
+
     /// The value of a field, which follows the state.
     pub(super) fn value(self, read: impl FnMut() -> String + Send + 'static) -> Self {
         self.property("value", Arc::new(Mutex::new(read)))
@@ -92,12 +151,18 @@ impl Tag {
 
     /// The whole content as HTML, which follows the state. It must be safe: nothing here escapes it.
     pub(super) fn html(self, read: impl FnMut() -> String + Send + 'static) -> Self {
-        self.property("innerHTML", Arc::new(Mutex::new(read)))
+        self.content(HTML, Arc::new(Mutex::new(read)))
+    }
+
+    /// The options of a list, as HTML that follows the state. They are made anew: to amend one would not
+    /// choose it.
+    pub(super) fn options(self, read: impl FnMut() -> String + Send + 'static) -> Self {
+        self.content("innerHTML", Arc::new(Mutex::new(read)))
     }
 
     /// The whole content as text, which follows the state.
     pub(super) fn says(self, read: impl FnMut() -> String + Send + 'static) -> Self {
-        self.property("textContent", Arc::new(Mutex::new(read)))
+        self.content(TEXT, Arc::new(Mutex::new(read)))
     }
 
     /// A listener.
@@ -151,17 +216,6 @@ impl Tag {
 pub(super) fn follow(mut act: impl FnMut() + 'static) {
     let act: Box<dyn FnMut(Option<()>)> = Box::new(move |_| act());
     Effect::new(act);
-}
-
-/// Does something when the element, or what is computed around this call, goes.
-pub(super) fn at_end(act: impl FnOnce() + 'static) {
-    let act: Box<dyn FnOnce()> = Box::new(act);
-    let kept = StoredValue::new_local(Some(act));
-    on_cleanup(move || {
-        if let Some(act) = kept.try_update_value(Option::take).flatten() {
-            act();
-        }
-    });
 }
 
 /// The element that an event comes from, if it is of the wanted kind.

@@ -2,27 +2,21 @@
 
 use super::compare::compare;
 use super::controls::controls;
-use super::embed::{Embed, EmbedKind, embed_code};
 use super::erase::{Place, follow, tag};
 use super::model::{Model, to_js, tree_of};
-use super::picture::{chart, figure};
+use super::parts;
+use super::picture::{Painted, chart, figure};
 use super::playback::playback;
-use super::question::question;
+use super::quiz::question;
 use super::readouts::readouts;
-use super::state::State;
+use super::take::Take;
 use super::toolbar::{toolbar, undo_by_key};
-use crate::difference::file_name;
-use crate::figure::{Chart, Theme};
-use crate::figure_file::{figure_file, scenario_toml};
-use crate::table::{chart_csv, chart_tree, csv};
-use crate::visual::{Look, View, Visual};
-use axlewright_core::link::link_query;
-use axlewright_core::units::System;
+use crate::visual::Visual;
 use axlewright_core::words::{self, Lang};
-use axlewright_core::{Problem, Scenario, Tree, schema, topic};
+use axlewright_core::{Problem, Scenario};
 use js_sys::{Array, Function, Object, Reflect};
 use leptos::prelude::*;
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::prelude::*;
 use web_sys::HtmlElement;
@@ -32,9 +26,10 @@ use web_sys::HtmlElement;
 pub struct Handle {
     pub(super) model: Model,
     unmount: RefCell<Option<Box<dyn FnOnce()>>>,
+    pub(super) painted: Cell<Option<Painted>>,
 }
 
-fn error_of(problem: &Problem) -> JsValue {
+pub(super) fn error_of(problem: &Problem) -> JsValue {
     let lang = Lang::English;
     let error = js_sys::Error::new(&problem.sentence(lang));
     let set = |name: &str, text: &str| {
@@ -69,6 +64,11 @@ fn apply(model: Model, name: &str, value: &JsValue) {
     }
 }
 
+/// A topic whose part of the wasm is here.
+fn topic_here(name: &str) -> Result<&'static Visual, JsValue> {
+    parts::topic(name).map_err(|problem| error_of(&problem))
+}
+
 /// Mounts the element of a topic in a part of its shadow root.
 ///
 /// # Errors
@@ -80,8 +80,7 @@ pub fn mount(
     settings: JsValue,
     emit: Function,
 ) -> Result<Handle, JsValue> {
-    let topic = topic::find(topic).map_err(|problem| error_of(&problem))?;
-    let visual = Visual::of(topic).ok_or(JsValue::NULL)?;
+    let visual = topic_here(topic)?;
     let made: Rc<RefCell<Option<Model>>> = Rc::default();
     let keep = made.clone();
     let settings: Object = settings.unchecked_into();
@@ -95,6 +94,7 @@ pub fn mount(
     Ok(Handle {
         model,
         unmount: RefCell::new(Some(Box::new(move || drop(mounted)))),
+        painted: Cell::default(),
     })
 }
 
@@ -251,13 +251,7 @@ impl Handle {
     /// # Errors
     /// An `Error` when the kind is not known or the scenario has no answer.
     pub fn figure(&self, kind: &str) -> Result<JsValue, JsValue> {
-        if kind != "svg" {
-            return Err(unknown_kind("figure", kind, &["svg"]));
-        }
-        if self.model.peek(State::is_asking) {
-            return Ok(JsValue::NULL);
-        }
-        self.drawn(self.model.peek(|s| s.view))
+        (taking()?.figure)(self, kind)
     }
 
     /// A file to save: `{ name, type, content }`; the content is a text, or data to be written as JSON.
@@ -265,96 +259,53 @@ impl Handle {
     /// # Errors
     /// An `Error` when the kind is not known or the scenario has no answer.
     pub fn file(&self, kind: &str) -> Result<JsValue, JsValue> {
-        let visual = self.model.visual;
-        let (scenario, view) = (self.model.scenario(), self.model.peek(|s| s.view));
-        let (content, media, what) = match kind {
-            "svg" => (self.figure("svg")?, "image/svg+xml", view.word()),
-            "chart-svg" => (self.drawn(View::Chart)?, "image/svg+xml", "chart"),
-            "chart-csv" => (
-                self.charted(&|chart| chart_csv(chart).into()),
-                "text/csv",
-                "chart",
-            ),
-            "chart-json" => (
-                self.charted(&|chart| to_js(&chart_tree(chart))),
-                "application/json",
-                "chart",
-            ),
-            "csv" => (self.table("csv")?, "text/csv", "numbers"),
-            "json" => (self.answer(), "application/json", "numbers"),
-            "toml" => (
-                scenario_toml(&scenario).into(),
-                "application/toml",
-                "scenario",
-            ),
-            other => return Err(unknown_kind("file", other, FILES)),
-        };
-        let ending = kind.rsplit('-').next().unwrap_or(kind);
-        let name = file_name(visual.topic, &scenario, what) + "." + ending;
-        let file = Object::new();
-        let set = |key: &str, value: &JsValue| {
-            let _ = Reflect::set(&file, &key.into(), value);
-        };
-        set("name", &name.into());
-        set("type", &media.into());
-        set("content", &content);
-        Ok(file.into())
+        (taking()?.file)(self, kind)
     }
 
     /// The query of a link to what is shown.
-    #[must_use]
-    pub fn link(&self) -> String {
-        let author = self.model.peek(|state| state.author.clone());
-        link_query(self.model.visual.topic, &self.model.scenario(), &author)
+    ///
+    /// # Errors
+    /// None once the part is here.
+    pub fn link(&self) -> Result<String, JsValue> {
+        Ok((taking()?.link)(self))
     }
 
     /// Code that puts the shown state into another page: `frame`, `module` or `classic`, with the
     /// address of the folder of the scripts and, where there is one, the hash of the script.
-    #[must_use]
-    pub fn embed(&self, kind: &str, folder: &str, integrity: &str) -> String {
-        let kind = match kind {
-            "frame" => EmbedKind::Frame,
-            "module" => EmbedKind::Module,
-            _ => EmbedKind::Classic,
-        };
-        let visual = self.model.visual;
-        let (view, lang, system) = self.model.peek(|s| (s.view, s.lang, s.system));
-        let mut settings = Vec::new();
-        if view != visual.views[0] {
-            settings.push(("view", view.word()));
-        }
-        if system == System::Us {
-            settings.push(("units", "us"));
-        }
-        if lang != Lang::English {
-            settings.push(("lang", lang.tag()));
-        }
-        let embed = Embed {
-            topic: visual.topic,
-            scenario: &self.model.scenario(),
-            settings: &settings,
-            folder,
-            integrity,
-            lang,
-        };
-        embed_code(kind, &embed)
+    ///
+    /// # Errors
+    /// None once the part is here.
+    pub fn embed(&self, kind: &str, folder: &str, integrity: &str) -> Result<String, JsValue> {
+        Ok((taking()?.embed)(self, kind, folder, integrity))
     }
 
     /// The derivation of a result: a step on each line, as LaTeX or as plain text.
-    #[must_use]
-    pub fn working(&self, path: &str, form: &str) -> String {
-        self.model.peek(|state| {
-            let mut report = state.report.clone();
-            if let Some(report) = &mut report {
-                report.write_working();
-            }
-            let steps = report.as_ref().map(|report| report.derivation(path));
-            let lines = steps.iter().flatten().map(|step| match form {
-                "latex" => step.latex(state.lang),
-                _ => step.text(state.lang),
-            });
-            lines.collect::<Vec<_>>().join("\n")
-        })
+    ///
+    /// # Errors
+    /// None once the part is here.
+    pub fn working(&self, path: &str, form: &str) -> Result<String, JsValue> {
+        Ok((taking()?.working)(self, path, form))
+    }
+
+    /// The numbers of the answer as CSV text or as a plain object; null while a question is open.
+    ///
+    /// # Errors
+    /// An `Error` when the kind is not known.
+    pub fn table(&self, kind: &str) -> Result<JsValue, JsValue> {
+        (taking()?.table)(self, kind)
+    }
+
+    /// The chart as a table of HTML.
+    ///
+    /// # Errors
+    /// None once the part is here.
+    pub fn data(&self) -> Result<String, JsValue> {
+        Ok((taking()?.data)(self))
+    }
+
+    /// Shows what waited for a part of the wasm that is here now.
+    pub fn show_part(&self) {
+        self.model.update(|_| ());
     }
 
     /// Takes the reader's last step back.
@@ -377,22 +328,6 @@ impl Handle {
         self.model.pin(on);
     }
 
-    /// The numbers of the answer as CSV text or as a plain object; null while a question is open.
-    ///
-    /// # Errors
-    /// An `Error` when the kind is not known.
-    pub fn table(&self, kind: &str) -> Result<JsValue, JsValue> {
-        match kind {
-            "json" => Ok(self.answer()),
-            "csv" => Ok(self.model.peek(|s| {
-                s.report
-                    .as_ref()
-                    .map_or(JsValue::NULL, |r| csv(r, s.lang).into())
-            })),
-            other => Err(unknown_kind("table", other, &["csv", "json"])),
-        }
-    }
-
     /// Takes the element's content out of the page.
     pub fn unmount(self) {
         if let Some(unmount) = self.unmount.borrow_mut().take() {
@@ -401,38 +336,12 @@ impl Handle {
     }
 }
 
-impl Handle {
-    fn charted(&self, write: &dyn Fn(&Chart) -> JsValue) -> JsValue {
-        let chart = self.model.peek(|s| s.chart.clone());
-        chart.as_ref().map_or(JsValue::NULL, write)
-    }
-
-    fn drawn(&self, view: View) -> Result<JsValue, JsValue> {
-        let (lang, system) = self.model.peek(|s| (s.lang, s.system));
-        let look = Look {
-            lang,
-            system,
-            ..Look::default()
-        };
-        let scenario = self.model.scenario();
-        figure_file(self.model.visual, &scenario, view, &look, Theme::Light)
-            .map(JsValue::from)
-            .map_err(|p| error_of(&p))
-    }
+/// The part that writes what a reader takes along. The script brings it first.
+fn taking() -> Result<&'static Take, JsValue> {
+    parts::take().ok_or(JsValue::NULL)
 }
 
-/// Kinds of files, beside the PNG that the script makes of the SVG.
-const FILES: &[&str] = &[
-    "svg",
-    "chart-svg",
-    "chart-csv",
-    "chart-json",
-    "csv",
-    "json",
-    "toml",
-];
-
-fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
+pub(super) fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
     error_of(&Problem::UnknownWord {
         field: field.into(),
         value: value.chars().take(40).collect(),
@@ -446,7 +355,7 @@ fn unknown_kind(field: &str, value: &str, allowed: &[&'static str]) -> JsValue {
 /// An `Error` whose `field`, `value` and `allowed` say what was wrong.
 #[wasm_bindgen]
 pub fn solve(topic: &str, scenario: &str) -> Result<JsValue, JsValue> {
-    let found = topic::find(topic).map_err(|p| error_of(&p))?;
+    let found = topic_here(topic)?.topic;
     let answer = Scenario::from_tree(&tree_of(scenario))
         .and_then(|scenario| found.report(&scenario))
         .map_err(|p| error_of(&p))?;
@@ -460,12 +369,11 @@ pub fn add_words(tag: &str, text: &str) -> bool {
     words::add(Lang::from_tag(tag), text)
 }
 
-/// Names of the topics.
+/// Takes a part of the wasm into use that the script has put beside this instance.
 #[wasm_bindgen]
 #[must_use]
-pub fn topics() -> JsValue {
-    let names = topic::TOPICS.iter().map(|t| Tree::text(t.name)).collect();
-    to_js(&Tree::List(names))
+pub fn add_part(name: &str) -> bool {
+    parts::add(name)
 }
 
 /// JSON Schema of a topic's scenario and answer.
@@ -474,8 +382,46 @@ pub fn topics() -> JsValue {
 /// An `Error` when the topic is not known.
 #[wasm_bindgen]
 pub fn schema(topic: &str) -> Result<JsValue, JsValue> {
-    let found = topic::find(topic).map_err(|p| error_of(&p))?;
-    Ok(to_js(&schema::of_topic(found)))
+    let topic = topic_here(topic)?.topic;
+    let schema = parts::schema().ok_or(JsValue::NULL)?;
+    Ok(to_js(&schema(topic)))
+}
+
+fn talk_here() -> Result<&'static super::talk::Asked, JsValue> {
+    parts::talk().ok_or(JsValue::NULL)
+}
+
+/// Reads a talk, given as JSON: title, language, what each step shows.
+///
+/// # Errors
+/// An `Error` whose `faults` tell every fault.
+#[wasm_bindgen]
+pub fn talk(json: &str) -> Result<JsValue, JsValue> {
+    (talk_here()?.outline)(json)
+}
+
+/// One step of a talk with its numbers.
+///
+/// # Errors
+/// An `Error` of the scenario or the talk.
+#[wasm_bindgen]
+pub fn talk_step(
+    json: &str,
+    at: usize,
+    changed: &str,
+    units: &str,
+    theme: &str,
+) -> Result<JsValue, JsValue> {
+    (talk_here()?.step)(json, at, changed, units, theme)
+}
+
+/// The scenario at a share of the way between two steps of a talk.
+///
+/// # Errors
+/// An `Error` of the talk.
+#[wasm_bindgen]
+pub fn talk_between(json: &str, from: usize, to: usize, share: f64) -> Result<JsValue, JsValue> {
+    (talk_here()?.between)(json, from, to, share)
 }
 
 /// Stops this instance on purpose, so that the page's recovery can be tested.

@@ -9,13 +9,24 @@ use super::state::State;
 use crate::figure::chart_read::{Reading, chart_read, x_step};
 use crate::figure::number::within;
 use crate::figure::{Act, Chart, Grip, Slide, Theme, Turn, chart_layout};
-use crate::table::chart_html;
 use axlewright_core::input::{self, Kind};
 use axlewright_core::{Tree, format, units, words};
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen]
 impl Handle {
+    /// The shown figure as SVG; nothing where no figure is shown.
+    #[must_use]
+    pub fn drawing(&self) -> String {
+        self.model.peek(|state| {
+            if state.show.figure {
+                state.svg.clone()
+            } else {
+                String::new()
+            }
+        })
+    }
+
     /// The grips of the shown figure and the size of its page, and where the chart's dot stands:
     /// `{ width, height, grips: […], chart: { now, min, max, text } }`.
     #[must_use]
@@ -65,13 +76,6 @@ impl Handle {
             let from = if x.is_nan() { present_x(chart) } else { x };
             from + steps * x_step(chart)
         })
-    }
-
-    /// The chart as a table of HTML.
-    #[must_use]
-    pub fn data(&self) -> String {
-        self.model
-            .peek(|state| state.chart.as_ref().map_or_else(String::new, chart_html))
     }
 
     fn read(&self, x: &dyn Fn(&Chart) -> f64) -> JsValue {

@@ -137,6 +137,26 @@ pub const ATTRIBUTES: &[Attribute] = &[
         help: "View in which the figure begins: from the side, or from above. The chart has its own place.",
     },
     Attribute {
+        name: "reveal",
+        takes: Takes::Words(&[
+            "ground",
+            "wheels",
+            "body",
+            "motors",
+            "cg",
+            "inertial_force",
+            "axle_loads",
+            "tractive_forces",
+            "friction_circles",
+            "motion",
+            "dimensions",
+            "labels",
+            "headline",
+        ]),
+        default: "all of them",
+        help: "Parts of the figure that are drawn, to build it up step by step. A chart and a caution are always whole.",
+    },
+    Attribute {
         name: "question",
         takes: Takes::Text("the name of a question or \"any\", then a whole number as its seed"),
         default: "",
@@ -209,6 +229,11 @@ pub const MEMBERS: &[Member] = &[
         help: "Takes the pin away.",
     },
     Member {
+        name: "embed",
+        kind: MemberKind::Call(&["(kind?: \"module\" | \"classic\" | \"frame\"): Promise<string>"]),
+        help: "The line that puts the element with its present state into another page; the module's carries the hash of its script.",
+    },
+    Member {
         name: "score",
         kind: MemberKind::ReadOnly("AxleScore | null"),
         help: "How far off the reader's last prediction was; null before the first.",
@@ -262,12 +287,12 @@ const SCORE: (&str, &[Field]) = (
         },
         Field {
             name: "given",
-            kind: "number | string",
-            help: "What the reader said: a number, or the word of a choice.",
+            kind: "number | string | number[]",
+            help: "What the reader said: a number, the word of a choice, or the heights of a line.",
         },
         Field {
             name: "right",
-            kind: "number | string",
+            kind: "number | string | number[]",
             help: "What is right.",
         },
         Field {
@@ -278,12 +303,17 @@ const SCORE: (&str, &[Field]) = (
         Field {
             name: "difference",
             kind: "number | null",
-            help: "What was given less what is right; null for a choice.",
+            help: "What was given less what is right; for a line the mean distance, null for a choice.",
         },
         Field {
             name: "relative",
             kind: "number | null",
-            help: "The difference as a share of what is right; null for a choice and near zero.",
+            help: "The difference as a share of what is right, for a line of its largest value; null for a choice and near zero.",
+        },
+        Field {
+            name: "at",
+            kind: "number[] | null",
+            help: "Of a line: where along its axis the heights lie; else null.",
         },
         Field {
             name: "within",
@@ -334,6 +364,10 @@ pub const PARTS: &[Part] = &[
     Part {
         name: "base",
         help: "All that the element shows besides the notice.",
+    },
+    Part {
+        name: "views",
+        help: "The buttons that choose what the figure shows.",
     },
     Part {
         name: "figure",
@@ -431,8 +465,8 @@ pub const FUNCTIONS: &[Member] = &[
     },
     Member {
         name: "init",
-        kind: MemberKind::Call(&["(): Promise<void>"]),
-        help: "Starts the physics. It comes before the first call of another function; elements need no such call. In the module it is the default export.",
+        kind: MemberKind::Call(&["(options?: { topics?: Topic[] }): Promise<void>"]),
+        help: "Starts the physics and fetches the topics, all of them or those that are named. It comes before the first call of another function; elements need no such call. In the module it is the default export.",
     },
     Member {
         name: "solve",
@@ -450,6 +484,13 @@ pub const FUNCTIONS: &[Member] = &[
         name: "schema",
         kind: MemberKind::Call(&["(topic: Topic): Record<string, unknown>"]),
         help: "JSON Schema of a topic's scenario and answer.",
+    },
+    Member {
+        name: "talk",
+        kind: MemberKind::ReadOnly(
+            "{ init(topics: string[]): Promise<void>; read(json: string): { title: string; lang: string; steps: Record<string, unknown>[] }; step(json: string, at: number, changed: string, units: string, theme: string): Record<string, unknown>; between(json: string, from: number, to: number, share: number): Record<string, unknown> }",
+        ),
+        help: "What `<axle-talk>` asks: reads a talk, says and draws one of its steps, and gives the scenario on the way between two steps. A talk is JSON text.",
     },
     Member {
         name: "provokeTrap",

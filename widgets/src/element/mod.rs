@@ -11,6 +11,8 @@ mod table;
 pub mod working_html;
 
 #[cfg(target_arch = "wasm32")]
+mod canvas;
+#[cfg(target_arch = "wasm32")]
 mod compare;
 #[cfg(target_arch = "wasm32")]
 mod controls;
@@ -23,15 +25,25 @@ pub mod hands;
 #[cfg(target_arch = "wasm32")]
 mod model;
 #[cfg(target_arch = "wasm32")]
+pub(crate) mod parts;
+#[cfg(target_arch = "wasm32")]
 mod picture;
 #[cfg(target_arch = "wasm32")]
 mod playback;
 #[cfg(target_arch = "wasm32")]
 mod question;
 #[cfg(target_arch = "wasm32")]
+mod quiz;
+#[cfg(target_arch = "wasm32")]
 mod readouts;
 #[cfg(target_arch = "wasm32")]
+mod sketch;
+#[cfg(target_arch = "wasm32")]
 mod state;
+#[cfg(target_arch = "wasm32")]
+mod take;
+#[cfg(target_arch = "wasm32")]
+pub mod talk;
 #[cfg(target_arch = "wasm32")]
 mod toolbar;
 

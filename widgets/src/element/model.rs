@@ -1,15 +1,17 @@
 //! Changes of an element's state, and what the page is told of them.
 
 use super::history::History;
-use super::question::Quiz;
+use super::quiz::Quiz;
 use super::state::{Show, State};
-use crate::visual::{View, Visual};
+use crate::visual::{View, Visual, Work};
+use axlewright_core::talk::{Part, Parts};
 use axlewright_core::topic::Report;
 use axlewright_core::units::System;
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree};
 use js_sys::{Array, Function, Object};
 use leptos::prelude::*;
+use leptos::reactive::graph::Source;
 use serde::Serialize;
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -55,6 +57,9 @@ fn plain(value: &JsValue) -> Tree {
     Tree::Map(entries.iter().map(pair).collect())
 }
 
+/// Time in a frame for work that takes longer than one \[ms\].
+const WORK_MS: f64 = 7.0;
+
 /// One element. Copies share the same state.
 #[derive(Clone, Copy)]
 pub(super) struct Model {
@@ -85,6 +90,15 @@ impl Model {
         self.state.with_untracked(read)
     }
 
+    /// Changes the state; what reads it follows.
+    ///
+    /// Each reader runs again and enrols again. One that has gone, with a result that was laid out anew,
+    /// would stay on the list for ever: the list is emptied.
+    pub(super) fn update(&self, change: impl FnOnce(&mut State)) {
+        self.state.update(change);
+        self.state.clear_subscribers();
+    }
+
     pub(super) fn tell(&self, event: &str, detail: &Tree) {
         let detail = to_js(detail);
         self.emit.with_value(|emit| {
@@ -96,7 +110,7 @@ impl Model {
     /// Changes how things are shown, and draws them so.
     pub(super) fn restyle(&self, change: &dyn Fn(&mut State)) {
         let visual = self.visual;
-        self.state.update(|state| {
+        self.update(|state| {
             change(state);
             state.redraw(visual);
         });
@@ -142,9 +156,18 @@ impl Model {
                     self.restyle(&|state| state.view = view);
                 }
             }
+            "reveal" => {
+                let parts = text.map_or(Ok(Parts::FIGURE), Parts::read);
+                let parts = parts.map_err(|word| Problem::UnknownWord {
+                    field: "reveal".into(),
+                    value: word.chars().take(40).collect(),
+                    allowed: Part::ALL.map(Part::word).to_vec(),
+                })?;
+                self.restyle(&|state| state.parts = parts);
+            }
             "controls" => {
                 let names = text.map(|text| text.split(' ').map(str::to_owned).collect());
-                self.state.update(|state| state.controls = names);
+                self.update(|state| state.controls = names);
                 self.rearrange();
             }
             "question" => self.set_question(text)?,
@@ -173,7 +196,7 @@ impl Model {
     }
 
     fn put(&self, author: Scenario, current: Scenario) {
-        self.state.update(|state| {
+        self.update(|state| {
             state.history.clear();
             state.author = author;
             state.current = current;
@@ -226,7 +249,7 @@ impl Model {
     pub(super) fn accept(&self, report: Report, current: Option<Scenario>) {
         let answer = report.numbers_tree();
         let visual = self.visual;
-        self.state.update(|state| {
+        self.update(|state| {
             if let Some(current) = current {
                 state.current = current;
             }
@@ -240,7 +263,7 @@ impl Model {
     /// Shows a refusal and tells the page; the last good answer stays.
     pub(super) fn refuse(&self, problem: Problem) {
         self.tell_problem(&problem);
-        self.state.update(|state| state.problem = Some(problem));
+        self.update(|state| state.problem = Some(problem));
     }
 
     /// Tells the page of a refusal.
@@ -298,7 +321,7 @@ impl Model {
     /// reader lets go, the chart follows and the page is told.
     pub(super) fn show_time(&self, path: &'static str, time_s: f64, ended: bool) {
         let visual = self.visual;
-        self.state.update(|state| {
+        self.update(|state| {
             // Within the range of the input, so it is not refused.
             let _ = state.current.set_number(path, time_s);
             if let Some(report) = &mut state.report {
@@ -372,14 +395,28 @@ impl Model {
         let before = self.peek(|state| state.current.clone());
         if self.show(next) {
             let now_ms = js_sys::Date::now();
-            self.state
-                .update(|state| state.history.record(&before, path, now_ms));
+            self.update(|state| state.history.record(&before, path, now_ms));
         }
     }
 
     /// Shows another state and tells the page; whether it has an answer.
     fn show(&self, next: Scenario) -> bool {
         let complete = self.complete(&next);
+        if let Some(work) = self.visual.work {
+            match work(&complete) {
+                Err(problem) => {
+                    self.refuse(problem);
+                    return false;
+                }
+                Ok(false) => {
+                    self.tell("axle-change", &complete.to_tree());
+                    self.update(|state| state.current = next);
+                    self.work_on(work);
+                    return true;
+                }
+                Ok(true) => {}
+            }
+        }
         match self.solve(&complete) {
             Ok(report) => {
                 self.tell("axle-change", &complete.to_tree());
@@ -391,5 +428,51 @@ impl Model {
                 false
             }
         }
+    }
+
+    /// Works on what is to be shown, a little in every frame, and shows it once it is there. What is
+    /// asked for meanwhile takes its place.
+    fn work_on(&self, work: Work) {
+        let model = *self;
+        if self
+            .state
+            .try_update_untracked(|state| std::mem::replace(&mut state.working, true))
+            != Some(false)
+        {
+            return;
+        }
+        request_animation_frame(move || model.work_in_frame(work));
+    }
+
+    fn work_in_frame(&self, work: Work) {
+        let Some(current) = self.state.try_with_untracked(|state| state.current.clone()) else {
+            return; // the element is gone
+        };
+        let complete = self.complete(&current);
+        let until_ms = js_sys::Date::now() + WORK_MS;
+        while js_sys::Date::now() < until_ms {
+            match work(&complete) {
+                Ok(false) => {}
+                Ok(true) => {
+                    self.work_done();
+                    return match self.solve(&complete) {
+                        Ok(report) => self.accept(report, None),
+                        Err(problem) => self.refuse(problem),
+                    };
+                }
+                Err(problem) => {
+                    self.work_done();
+                    return self.refuse(problem);
+                }
+            }
+        }
+        let model = *self;
+        request_animation_frame(move || model.work_in_frame(work));
+    }
+
+    fn work_done(&self) {
+        let _ = self
+            .state
+            .try_update_untracked(|state| state.working = false);
     }
 }

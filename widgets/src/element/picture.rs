@@ -1,28 +1,20 @@
-//! The figure as inline SVG and the chart on a canvas, both redrawn when the answer, the width (which
-//! the script watches), the theme or the device-pixel ratio changes.
+//! The figure as inline SVG and the chart on a canvas, both redrawn when the answer, the width, the theme
+//! or the device-pixel ratio changes; the script watches the last three.
 
-use super::erase::{Place, at_end, follow, tag};
+use super::canvas::Canvas;
+use super::erase::{follow, tag};
+use super::exports::Handle;
 use super::model::Model;
 use crate::figure::palette::{Palette, rgb};
 use crate::figure::{Theme, draw_chart};
 use crate::visual::View;
 use axlewright_core::{Tree, words};
 use leptos::prelude::*;
-use plotters_canvas::CanvasBackend;
 use wasm_bindgen::prelude::*;
-use web_sys::{CssStyleDeclaration, EventTarget, HtmlCanvasElement};
+use web_sys::{CssStyleDeclaration, HtmlCanvasElement};
 
 /// The figure, with a choice of view where the topic has more than one.
 pub(super) fn figure(model: Model) -> AnyView {
-    let svg = move || {
-        model.read(|s| {
-            if s.show.figure {
-                s.svg.clone()
-            } else {
-                String::new()
-            }
-        })
-    };
     let grips = tag("div", "grips")
         .fixed("dir", "ltr")
         .fixed("role", "group")
@@ -30,13 +22,14 @@ pub(super) fn figure(model: Model) -> AnyView {
             model.read(|s| words::get(s.lang, "ui.grips").into())
         });
     let stage = tag("div", "stage")
-        .with(tag("div", "").html(svg).view())
+        .with(tag("div", "drawing").view())
         .with(grips.view());
     let figure = tag("div", "figure")
         .fixed("part", "figure")
         .with(stage.view())
         .view();
-    // The script lays its handles over the figure anew.
+    // The script writes what has changed of the figure, lays its handles over it anew, and has the chart
+    // painted.
     follow(move || {
         model.arrangement.get();
         model.read(|_| ());
@@ -61,6 +54,7 @@ fn views(model: Model) -> Option<AnyView> {
         return None;
     }
     let group = tag("div", "views")
+        .fixed("part", "views")
         .fixed("role", "group")
         .live("aria-label", move || {
             model.read(|s| words::get(s.lang, "ui.view").into())
@@ -98,37 +92,9 @@ fn view_button(model: Model, view: View) -> AnyView {
         .view()
 }
 
-/// The chart.
+/// The chart. The script has it painted after everything else is written: text on a canvas makes the
+/// browser lay out the page, which it should do once.
 pub(super) fn chart(model: Model) -> AnyView {
-    let place = Place::new();
-    let stirred = repaint_signal();
-    let mut colours: Option<(u32, f64, Colours)> = None;
-    follow(move || {
-        let stirs = stirred.get();
-        let Some(div) = place.get() else { return };
-        div.set_hidden(model.read(|s| !s.show.chart));
-        let canvas = div.query_selector("canvas").ok().flatten();
-        let Some(canvas) = canvas.and_then(|c| c.dyn_into::<HtmlCanvasElement>().ok()) else {
-            return;
-        };
-        model.read(|state| {
-            let (Some(chart), true) = (&state.chart, state.show.chart) else {
-                return;
-            };
-            // Reading colours makes the browser style the whole page. While a slider moves, those of
-            // half a second ago will do.
-            let now = js_sys::Date::now();
-            let fresh = colours
-                .as_ref()
-                .is_some_and(|(at, read, _)| *at == stirs && now - read < 500.0);
-            if !fresh {
-                colours = Colours::of(&canvas).map(|read| (stirs, now, read));
-            }
-            if let Some((_, _, colours)) = &colours {
-                paint(&canvas, chart, colours);
-            }
-        });
-    });
     let description = move || {
         model.read(|s| {
             let Some(chart) = &s.chart else {
@@ -166,7 +132,6 @@ pub(super) fn chart(model: Model) -> AnyView {
         .with(cursor.view());
     let chart = tag("div", "chart")
         .fixed("part", "chart")
-        .at(place)
         .with(tag("p", "read").fixed("aria-live", "polite").view())
         .with(stage.view());
     vec![chart.view(), data(model)].into_any()
@@ -195,36 +160,52 @@ fn data(model: Model) -> AnyView {
         .view()
 }
 
-/// A signal that stirs when the colours of the page or the device-pixel ratio may have changed.
-fn repaint_signal() -> RwSignal<u32> {
-    let stirred = RwSignal::new(0_u32);
-    let stir = move || {
-        if let Some(count) = stirred.try_get_untracked() {
-            stirred.set(count.wrapping_add(1));
-        }
-    };
-    let changed = Closure::<dyn FnMut()>::new(stir);
-    let mut watched: Vec<(EventTarget, &str)> = vec![(window().into(), "resize")];
-    for query in [
-        "(prefers-color-scheme: dark)",
-        "(forced-colors: active)",
-        "print",
-    ] {
-        if let Ok(Some(list)) = window().match_media(query) {
-            watched.push((list.into(), "change"));
-        }
+/// Milliseconds for which the colours of the page are taken to be what they were.
+const COLOURS_MS: f64 = 500.0;
+
+/// What is known of a chart that was painted.
+pub(super) struct Painted {
+    /// Which drawing of the chart it was.
+    count: u32,
+    at_ms: f64,
+    colours: Colours,
+}
+
+#[wasm_bindgen]
+impl Handle {
+    /// Paints the chart if there is another, or if the colours of the page or the device-pixel ratio may
+    /// have changed; tells whether a chart is shown.
+    pub fn paint(&self, canvas: &HtmlCanvasElement, stirred: bool) -> bool {
+        self.model.peek(|state| {
+            let (Some(chart), true) = (&state.chart, state.show.chart) else {
+                return state.show.chart;
+            };
+            // Reading colours makes the browser style the whole page. While a slider moves, those of
+            // half a second ago will do.
+            let now_ms = js_sys::Date::now();
+            let before = self.painted.take().filter(|_| !stirred);
+            let before = match before {
+                Some(before) if before.count == state.charts => Some(before),
+                Some(before) if now_ms - before.at_ms < COLOURS_MS => {
+                    paint(canvas, chart, &before.colours);
+                    Some(before)
+                }
+                _ => Colours::of(canvas).map(|colours| {
+                    paint(canvas, chart, &colours);
+                    Painted {
+                        count: 0,
+                        at_ms: now_ms,
+                        colours,
+                    }
+                }),
+            };
+            self.painted.set(before.map(|painted| Painted {
+                count: state.charts,
+                ..painted
+            }));
+            true
+        })
     }
-    for (place, event) in &watched {
-        let listener: &js_sys::Function = changed.as_ref().unchecked_ref();
-        let _ = place.add_event_listener_with_callback(event, listener);
-    }
-    at_end(move || {
-        for (place, event) in &watched {
-            let listener: &js_sys::Function = changed.as_ref().unchecked_ref();
-            let _ = place.remove_event_listener_with_callback(event, listener);
-        }
-    });
-    stirred
 }
 
 /// What a chart takes from the page's style.
@@ -247,9 +228,12 @@ impl Colours {
 fn paint(canvas: &HtmlCanvasElement, chart: &crate::figure::Chart, colours: &Colours) {
     let scale = window().device_pixel_ratio().clamp(2.0, 4.0);
     let size = ((chart.width * scale) as u32, (chart.height * scale) as u32);
-    canvas.set_width(size.0);
-    canvas.set_height(size.1);
-    let Some(mut backend) = CanvasBackend::with_canvas_object(canvas.clone()) else {
+    // A new size is a new store, even if it is the old one. The paper covers what was drawn before.
+    if (canvas.width(), canvas.height()) != size {
+        canvas.set_width(size.0);
+        canvas.set_height(size.1);
+    }
+    let Some(mut backend) = Canvas::of(canvas) else {
         return;
     };
     // A chart that cannot be drawn stays blank; its description is still there.

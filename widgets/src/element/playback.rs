@@ -73,7 +73,10 @@ pub(super) fn playback(model: Model) -> Option<AnyView> {
             .fixed("min", "0")
             .live("max", move || format::plain(player.end()))
             .fixed("step", "0.05")
-            .live("aria-label", says("input.launch.time"))
+            .live("aria-label", move || {
+                let key = ["input.", player.path].concat();
+                model.read(|s| words::get(s.lang, &key).to_owned())
+            })
             .live("aria-valuetext", shown)
             .value(move || format::plain(player.shown()))
             .on("input", slide(false))
@@ -103,12 +106,12 @@ impl Player {
         self.peek().unwrap_or(0.0)
     }
 
-    /// Where the run that is shown has shown all: some way after 100 km/h.
+    /// Where the run that is shown has shown all: some way after what it is played for.
     fn end(self) -> f64 {
         let far_s = self.model.state.with(|s| {
             let report = s.report.as_ref()?;
             let layout = report.scenario.layout().name();
-            report.number(&["layouts.", layout, ".time_to_100_km_h"].concat())
+            report.number(&self.model.visual.playback_to.replace('*', layout))
         });
         axlewright_core::math::round(1.25 * far_s.unwrap_or(8.0)).max(1.0)
     }
@@ -125,7 +128,8 @@ impl Player {
         let begin = !self.playing.get_untracked();
         self.playing.set(begin);
         if begin {
-            if self.now() >= untrack(|| self.end()) - 0.005 {
+            // From the beginning where the run has ended, or where no time was shown yet.
+            if self.peek().is_none() || self.now() >= untrack(|| self.end()) - 0.005 {
                 self.go(0.0, false);
             }
             self.frame(js_sys::Date::now(), self.now());

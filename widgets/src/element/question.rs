@@ -3,11 +3,15 @@
 //! While a question is open there is no answer in the element at all: nothing is solved for show, so
 //! figure, results, chart, their descriptions and the exported files have nothing to tell.
 
-use super::erase::{Place, follow, tag, target};
+use super::erase::{Place, target};
 use super::model::Model;
+use super::parts;
+use super::quiz::{Mode, Quiz, Written};
+use super::sketch;
 use super::state::State;
-use super::working_html::working_html;
 use crate::figure::svg::push_escaped;
+use crate::figure::{NARROW, SvgOptions, Theme, chart_svg};
+use crate::question_chart::question_chart;
 use axlewright_core::question::{Asked, Question, SEED_LIMIT, Setting, Verdict};
 use axlewright_core::units::System;
 use axlewright_core::words::{self, Lang};
@@ -15,115 +19,97 @@ use axlewright_core::working::Step;
 use axlewright_core::{Problem, Scenario};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, HtmlElement, HtmlInputElement};
+use web_sys::{Element, Event, HtmlElement, HtmlInputElement};
 
-/// A question on the page, open or answered.
-pub(super) struct Quiz {
-    setting: Setting,
-    asked: Option<Asked>,
-    /// What the page had set when it was asked.
-    base: Scenario,
-    /// What the reader typed or chose, kept while the form is written anew.
-    typed: String,
-    refused: Option<Problem>,
-    hinted: bool,
-    verdict: Option<Verdict>,
-    /// Counts changes, so that the form is written anew only for one of its own.
-    turn: u32,
-    /// Where the focus goes after the next change: a selector, or nothing.
-    focus: &'static str,
+/// What the element calls.
+pub(super) const MODE: Mode = Mode {
+    set,
+    ask,
+    write,
+    submit,
+    press,
+    drawn: sketch::heard,
+};
+
+/// A question not asked yet.
+fn begin(setting: Setting, turn: u32) -> Quiz {
+    Quiz {
+        setting,
+        asked: None,
+        base: Scenario::default(),
+        typed: String::new(),
+        refused: None,
+        hinted: false,
+        verdict: None,
+        turn,
+        focus: "",
+    }
 }
 
-impl Quiz {
-    fn new(setting: Setting, turn: u32) -> Self {
-        Self {
-            setting,
-            asked: None,
-            base: Scenario::default(),
-            typed: String::new(),
-            refused: None,
-            hinted: false,
-            verdict: None,
-            turn,
-            focus: "",
+/// Takes the attribute `question`; without it there is no question.
+fn set(model: &Model, text: Option<&str>) -> Result<(), Problem> {
+    let topic = model.visual.topic;
+    let setting = text.map(|text| Setting::read(topic, text)).transpose()?;
+    model.update(|state| {
+        let turn = state.quiz.as_ref().map_or(0, |quiz| quiz.turn);
+        if state.quiz.is_some() {
+            state.current = state.author.clone();
         }
-    }
+        state.quiz = setting.map(|setting| begin(setting, turn.wrapping_add(1)));
+    });
+    Ok(())
+}
 
-    pub(super) fn is_open(&self) -> bool {
-        self.verdict.is_none()
-    }
-
-    /// The scenario that shows the answer, once there is a verdict.
-    pub(super) fn answered(&self) -> Option<&Scenario> {
-        let asked = self.asked.as_ref()?;
-        self.verdict.as_ref().map(|_| &asked.solved)
+/// Asks the question, unless it is asked already of what the page has set.
+fn ask(model: &Model) {
+    let asked = model.peek(|state| {
+        let quiz = state.quiz.as_ref()?;
+        if quiz.asked.is_some() && quiz.base == state.author {
+            return None;
+        }
+        let id = quiz.setting.id(model.visual.topic);
+        Some(Question::make(
+            model.visual.topic,
+            id,
+            quiz.setting.seed,
+            &state.author,
+        ))
+    });
+    let Some(asked) = asked else { return };
+    let (asked, problem) = match asked {
+        Ok(asked) => (Some(asked), None),
+        Err(problem) => (None, Some(problem)),
+    };
+    model.update(|state| {
+        let Some(quiz) = &mut state.quiz else { return };
+        let focus = quiz.focus;
+        *quiz = begin(quiz.setting, quiz.turn.wrapping_add(1));
+        quiz.focus = focus;
+        quiz.base = state.author.clone();
+        if let Some(asked) = &asked {
+            state.current = asked.scenario.clone();
+        }
+        quiz.asked = asked;
+        state.problem = None;
+        state.report = None;
+        state.chart = None;
+        state.svg.clear();
+        state.title.clear();
+    });
+    if let Some(problem) = problem {
+        model.refuse(problem);
     }
 }
 
 impl Model {
     /// Changes the question, if there is one, and writes its form anew.
     fn change_quiz(&self, change: &mut dyn FnMut(&mut Quiz)) {
-        self.state.update(|state| {
+        self.update(|state| {
             if let Some(quiz) = &mut state.quiz {
                 change(quiz);
                 quiz.turn = quiz.turn.wrapping_add(1);
             }
         });
-    }
-
-    /// Takes the attribute `question`; without it there is no question.
-    pub(super) fn set_question(&self, text: Option<&str>) -> Result<(), Problem> {
-        let topic = self.visual.topic;
-        let setting = text.map(|text| Setting::read(topic, text)).transpose()?;
-        self.state.update(|state| {
-            let turn = state.quiz.as_ref().map_or(0, |quiz| quiz.turn);
-            if state.quiz.is_some() {
-                state.current = state.author.clone();
-            }
-            state.quiz = setting.map(|setting| Quiz::new(setting, turn.wrapping_add(1)));
-        });
-        Ok(())
-    }
-
-    /// Asks the question, unless it is asked already of what the page has set.
-    pub(super) fn ask(&self) {
-        let asked = self.peek(|state| {
-            let quiz = state.quiz.as_ref()?;
-            if quiz.asked.is_some() && quiz.base == state.author {
-                return None;
-            }
-            let id = quiz.setting.id(self.visual.topic);
-            Some(Question::make(
-                self.visual.topic,
-                id,
-                quiz.setting.seed,
-                &state.author,
-            ))
-        });
-        let Some(asked) = asked else { return };
-        let (asked, problem) = match asked {
-            Ok(asked) => (Some(asked), None),
-            Err(problem) => (None, Some(problem)),
-        };
-        self.state.update(|state| {
-            let Some(quiz) = &mut state.quiz else { return };
-            let focus = quiz.focus;
-            *quiz = Quiz::new(quiz.setting, quiz.turn.wrapping_add(1));
-            quiz.focus = focus;
-            quiz.base = state.author.clone();
-            if let Some(asked) = &asked {
-                state.current = asked.scenario.clone();
-            }
-            quiz.asked = asked;
-            state.problem = None;
-            state.report = None;
-            state.chart = None;
-            state.svg.clear();
-            state.title.clear();
-        });
-        if let Some(problem) = problem {
-            self.refuse(problem);
-        }
     }
 
     /// Judges what the reader commits; then the answer may be shown.
@@ -134,7 +120,7 @@ impl Model {
             let verdict = asked.judge(text, state.lang, state.system);
             Some(verdict.map(|verdict| {
                 let score = asked.score_tree(&verdict);
-                (verdict, score, asked.solved.clone())
+                (verdict, score)
             }))
         });
         match judged {
@@ -147,11 +133,16 @@ impl Model {
                     quiz.focus = "input";
                 });
             }
-            Some(Ok((verdict, score, solved))) => {
+            Some(Ok((verdict, score))) => {
                 self.change_quiz(&mut |quiz| {
+                    if let Some(asked) = &mut quiz.asked {
+                        asked.settle(&verdict);
+                    }
                     quiz.verdict = Some(verdict.clone());
                     quiz.focus = ".verdict";
                 });
+                let solved = self.peek(|state| Some(state.quiz.as_ref()?.answered()?.clone()));
+                let solved = solved.unwrap_or_default();
                 self.tell("axle-score", &score);
                 match self.solve(&solved) {
                     Ok(report) => self.accept(report, Some(solved)),
@@ -175,76 +166,84 @@ impl Model {
     }
 }
 
-/// The form of the question.
-pub(super) fn question(model: Model) -> AnyView {
-    let place = Place::new();
-    let mut written: Option<(u32, Lang, System)> = None;
-    follow(move || {
-        let Some(form) = place.get() else { return };
-        let (turn, focus) = model.read(|s| {
-            let turn = s.quiz.as_ref().map(|quiz| (quiz.turn, s.lang, s.system));
-            (turn, s.quiz.as_ref().map_or("", |quiz| quiz.focus))
-        });
-        if turn == written {
-            return;
-        }
-        let is_new = turn.map(|turn| turn.0) != written.map(|turn| turn.0);
-        written = turn;
-        form.set_inner_html(&model.peek(form_html));
-        if is_new && !focus.is_empty() {
-            let found = form.query_selector(focus).ok().flatten();
-            if let Some(field) = found.and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
-                let _ = field.focus();
-            }
-        }
+/// Writes the form anew for a change of its own.
+fn write(model: &Model, place: Place, written: &mut Written) {
+    let Some(form) = place.get_untracked() else {
+        return;
+    };
+    let (turn, focus) = model.peek(|s| {
+        let width = |quiz: &Quiz| sketch::width(quiz, s.width) as u32;
+        let quiz = s.quiz.as_ref();
+        let turn = quiz.map(|quiz| (quiz.turn, s.lang, s.system, width(quiz)));
+        (turn, s.quiz.as_ref().map_or("", |quiz| quiz.focus))
     });
-    let typed = move || {
-        let field = place
-            .get_untracked()?
-            .query_selector("input:checked, #prediction");
-        let field: HtmlInputElement = field.ok().flatten()?.dyn_into().ok()?;
-        Some(field.value())
-    };
-    let commit = move |event: web_sys::Event| {
-        event.prevent_default();
-        model.commit(&typed().unwrap_or_default());
-    };
-    let press = move |event| {
-        let pressed = target::<Element>(&event).and_then(|button| button.get_attribute("data-act"));
-        match pressed.as_deref() {
-            Some("hint") => model.change_quiz(&mut |quiz| {
-                quiz.typed = typed().unwrap_or_default();
-                quiz.hinted = true;
-                quiz.focus = ".hint";
-            }),
-            Some(act) => model.ask_again(act == "another"),
-            None => {}
+    if turn == *written {
+        return;
+    }
+    let is_new = turn.map(|turn| turn.0) != written.map(|turn| turn.0);
+    // What was typed or drawn outlives another language or width; in other units it is another thing.
+    let in_units = |turn: Written| turn.map(|turn| turn.2);
+    if !is_new && in_units(turn) == in_units(*written) {
+        let kept = typed(place).unwrap_or_default();
+        let _ = model.state.try_update_untracked(|state| {
+            if let Some(quiz) = &mut state.quiz {
+                quiz.typed = kept;
+            }
+        });
+    }
+    *written = turn;
+    form.set_inner_html(&model.peek(form_html));
+    if is_new && !focus.is_empty() {
+        let found = form.query_selector(focus).ok().flatten();
+        if let Some(field) = found.and_then(|field| field.dyn_into::<HtmlElement>().ok()) {
+            let _ = field.focus();
         }
-    };
-    tag("form", "question")
-        .fixed("part", "question")
-        .fixed("novalidate", "")
-        .at(place)
-        .on("submit", commit)
-        .on("click", press)
-        .view()
+    }
+}
+
+fn typed(place: Place) -> Option<String> {
+    let form = place.get_untracked()?;
+    if let Some(line) = sketch::drawn(&form) {
+        return Some(line);
+    }
+    let field = form.query_selector("input:checked, #prediction");
+    let field: HtmlInputElement = field.ok().flatten()?.dyn_into().ok()?;
+    Some(field.value())
+}
+
+fn submit(model: &Model, place: Place, event: &Event) {
+    event.prevent_default();
+    model.commit(&typed(place).unwrap_or_default());
+}
+
+fn press(model: &Model, place: Place, event: &Event) {
+    let pressed = target::<Element>(event).and_then(|button| button.get_attribute("data-act"));
+    match pressed.as_deref() {
+        Some("hint") => model.change_quiz(&mut |quiz| {
+            quiz.typed = typed(place).unwrap_or_default();
+            quiz.hinted = true;
+            quiz.focus = ".hint";
+        }),
+        Some(act) => model.ask_again(act == "another"),
+        None => {}
+    }
 }
 
 /// Writes HTML whose every text is escaped.
-struct Writer {
-    html: String,
-    lang: Lang,
+pub(super) struct Writer {
+    pub(super) html: String,
+    pub(super) lang: Lang,
 }
 
 impl Writer {
     /// Marks of our own, and then a text.
-    fn put(&mut self, marks: &str, text: &str) {
+    pub(super) fn put(&mut self, marks: &str, text: &str) {
         self.html.push_str(marks);
         push_escaped(&mut self.html, text);
     }
 
     /// Marks of our own, and then a word of the catalogue.
-    fn word(&mut self, marks: &str, key: &str) {
+    pub(super) fn word(&mut self, marks: &str, key: &str) {
         self.put(marks, words::get(self.lang, key));
     }
 }
@@ -260,29 +259,56 @@ fn form_html(state: &State) -> String {
         let (lang, system) = (state.lang, state.system);
         let told = asked.statement(lang, system);
         writer.put("<p class=\"statement\">", &told);
-        writer.word("</p><p class=\"about\">", "question.given");
-        writer.html.push_str("</p><dl class=\"given\">");
-        for (name, value) in asked.given(lang, system) {
-            writer.put("<div><dt>", name);
-            writer.put("</dt><dd>", &value);
-            writer.html.push_str("</dd></div>");
-        }
-        writer.html.push_str("</dl>");
+        writer.html.push_str("</p>");
+        put_shown(&mut writer, asked, system);
         match &quiz.verdict {
-            None => put_field(&mut writer, quiz, asked, system),
-            Some(verdict) => put_verdict(&mut writer, asked, verdict, system),
+            None => put_field(&mut writer, quiz, asked, state),
+            Some(verdict) => put_verdict(&mut writer, quiz, asked, verdict, state),
         }
     }
     writer.html
 }
 
-fn put_field(writer: &mut Writer, quiz: &Quiz, asked: &Asked, system: System) {
+/// What the reader goes by: a chart, or the given values, and the solution to be checked.
+fn put_shown(writer: &mut Writer, asked: &Asked, system: System) {
     let lang = writer.lang;
+    if let Some(chart) = question_chart(asked, NARROW, lang, system) {
+        let options = SvgOptions {
+            prefix: "question",
+            theme: Theme::Live,
+            ..SvgOptions::default()
+        };
+        let svg = chart_svg(&chart, &options);
+        writer.html.push_str("<div class=\"read-off\">");
+        writer.html.push_str(&svg);
+        writer.html.push_str("</div>");
+        return;
+    }
+    writer.word("<p class=\"about\">", "question.given");
+    writer.html.push_str("</p><dl class=\"given\">");
+    for (name, value) in asked.given(lang, system) {
+        writer.put("<div><dt>", name);
+        writer.put("</dt><dd>", &value);
+        writer.html.push_str("</dd></div>");
+    }
+    writer.html.push_str("</dl>");
+    if let Some(spoilt) = &asked.spoilt
+        && let Some(html) = parts::working()
+    {
+        let lines: Vec<&Step> = spoilt.lines.iter().collect();
+        writer.html.push_str(&html(&lines, lang));
+    }
+}
+
+fn put_field(writer: &mut Writer, quiz: &Quiz, asked: &Asked, state: &State) {
+    let (lang, system) = (writer.lang, state.system);
     let label = words::fill(lang, "question.field", &[&asked.label(lang)]);
     let choices = asked.choices(lang);
     let unit = asked.unit(system);
     let refused = quiz.refused.as_ref().map(|problem| problem.sentence(lang));
-    if choices.is_empty() {
+    if asked.course().is_some() {
+        sketch::put_axes(writer, quiz, asked, (&label, state));
+    } else if choices.is_empty() {
         writer.put("<label for=\"prediction\">", &label);
         writer.put(
             "</label><div class=\"entry\"><input class=\"number\" id=\"prediction\" type=\"text\" \
@@ -339,14 +365,16 @@ fn put_field(writer: &mut Writer, quiz: &Quiz, asked: &Asked, system: System) {
     writer.html.push_str("</p>");
 }
 
-fn put_verdict(writer: &mut Writer, asked: &Asked, verdict: &Verdict, system: System) {
-    let lang = writer.lang;
+fn put_verdict(writer: &mut Writer, quiz: &Quiz, asked: &Asked, verdict: &Verdict, state: &State) {
+    let (lang, system) = (writer.lang, state.system);
     writer.put(
         "<p class=\"verdict\" role=\"status\" tabindex=\"-1\">",
         &asked.verdict(verdict, lang, system),
     );
+    writer.html.push_str("</p>");
+    sketch::put_lines(writer, quiz, asked, (verdict, state));
     writer.word(
-        "</p><div class=\"actions\"><button type=\"button\" data-act=\"again\">",
+        "<div class=\"actions\"><button type=\"button\" data-act=\"again\">",
         "question.again",
     );
     if asked.seed.is_some() {
@@ -357,22 +385,15 @@ fn put_verdict(writer: &mut Writer, asked: &Asked, verdict: &Verdict, system: Sy
     }
     writer.html.push_str("</button></div>");
     let Ok(report) = asked.report() else { return };
-    // The steps of all that is shown, each once and in the order of the working.
-    let wanted: Vec<&Step> = asked
-        .shown
-        .iter()
-        .flat_map(|path| report.derivation(path))
-        .collect();
-    let steps: Vec<&Step> = report
-        .steps
-        .iter()
-        .filter(|step| wanted.iter().any(|other| core::ptr::eq(*other, *step)))
-        .collect();
+    let steps = report.derivations(&asked.shown);
     writer.word(
         "<details class=\"derivation\" part=\"working\" open><summary>",
         "ui.working",
     );
     writer.html.push_str("</summary>");
-    writer.html.push_str(&working_html(&steps, lang));
+    // The script brings that part together with this one.
+    if let Some(html) = parts::working() {
+        writer.html.push_str(&html(&steps, lang));
+    }
     writer.html.push_str("</details>");
 }

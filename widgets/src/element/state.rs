@@ -2,10 +2,11 @@
 //! them.
 
 use super::history::History;
-use super::question::Quiz;
+use super::quiz::Quiz;
 use crate::figure::number::within;
-use crate::figure::{Chart, Grip, NARROW, SvgOptions, Theme, WIDE};
+use crate::figure::{Chart, Grip, NARROW, SvgOptions, Theme, WIDE, svg};
 use crate::visual::{Drawing, Look, View, Visual};
+use axlewright_core::talk::Parts;
 use axlewright_core::topic::Report;
 use axlewright_core::units::System;
 use axlewright_core::words::Lang;
@@ -64,6 +65,8 @@ pub(super) struct State {
     pub(super) show: Show,
     /// The view that the figure shows; the chart has its own place.
     pub(super) view: View,
+    /// The parts of the figure that are drawn.
+    pub(super) parts: Parts,
     /// Attribute names of the controls; `None` for the topic's own.
     pub(super) controls: Option<Vec<String>>,
     /// Width of the element in CSS pixels.
@@ -76,8 +79,11 @@ pub(super) struct State {
     /// What can be taken hold of in the figure, and the figure's width and height.
     pub(super) grips: Vec<Grip>,
     pub(super) size: (f64, f64),
-    /// The chart.
+    /// The chart, and how many there have been.
     pub(super) chart: Option<Chart>,
+    pub(super) charts: u32,
+    /// Whether an answer is being worked on.
+    pub(super) working: bool,
     /// The question that the page asks, if it asks one.
     pub(super) quiz: Option<Quiz>,
 }
@@ -95,6 +101,7 @@ impl State {
             system: System::Si,
             show: Show::ALL,
             view: visual.views[0],
+            parts: Parts::FIGURE,
             controls: None,
             width: 720.0,
             opened: Vec::new(),
@@ -103,6 +110,8 @@ impl State {
             grips: Vec::new(),
             size: (0.0, 0.0),
             chart: None,
+            charts: 0,
+            working: false,
             quiz: None,
         }
     }
@@ -118,24 +127,26 @@ impl State {
         self.redraw_figure(visual);
         if let Some(Drawing::Chart(chart)) = self.drawn(visual, View::Chart) {
             self.chart = Some(chart);
+            self.charts = self.charts.wrapping_add(1);
         }
     }
 
     /// Draws the figure alone.
     pub(super) fn redraw_figure(&mut self, visual: &Visual) {
-        let Some(drawing) = self.drawn(visual, self.view) else {
-            return;
+        let Some(Drawing::Scene(scene)) = self.drawn(visual, self.view) else {
+            return; // a chart has its own place
         };
-        self.title = drawing.title().to_owned();
-        self.svg = drawing.svg(&SvgOptions {
-            prefix: "figure",
-            theme: Theme::Live,
-            ..SvgOptions::default()
-        });
-        if let Drawing::Scene(scene) = drawing {
-            self.size = (scene.width, scene.height);
-            self.grips = scene.grips;
-        }
+        self.svg = svg(
+            &scene,
+            &SvgOptions {
+                prefix: "figure",
+                theme: Theme::Live,
+                ..SvgOptions::default()
+            },
+        );
+        self.title = scene.title;
+        self.size = (scene.width, scene.height);
+        self.grips = scene.grips;
     }
 
     fn drawn(&self, visual: &Visual, view: View) -> Option<Drawing> {
@@ -146,6 +157,7 @@ impl State {
             lang: self.lang,
             system: self.system,
             pinned: self.pinned.as_ref().map(|report| &report.scenario),
+            parts: self.parts,
             caution: false,
         };
         visual.draw(&report.scenario, view, &look).ok()

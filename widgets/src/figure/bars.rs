@@ -209,7 +209,15 @@ fn row_height(row: &BarRow, narrow: bool, start: f64, room: f64) -> f64 {
 }
 
 fn axis(scene: &mut Scene, view: &Bars, ruler: &Ruler, top: f64, bottom: f64, narrow: bool) {
-    let step = nice_step(ruler.max, if narrow { 4 } else { 8 });
+    // As many ticks as their numbers leave room for.
+    let mut step = nice_step(ruler.max, 2);
+    for most in 3..=if narrow { 4 } else { 8 } {
+        let finer = nice_step(ruler.max, most);
+        let number = tick_text(ruler.max, finer, view.decimal_mark);
+        if text_width(&number, TEXT, false) + 10.0 < finer / ruler.max * ruler.length {
+            step = finer;
+        }
+    }
     for value in ticks(0.0, ruler.max, step) {
         let x = ruler.x(value);
         if !narrow {

@@ -105,6 +105,8 @@ pub struct Chart {
     pub present: Vec<ChartPoint>,
     /// The pinned state, rings.
     pub pinned: Vec<ChartPoint>,
+    /// Names beside points, each with its place.
+    pub names: Vec<(f64, f64, String)>,
     /// Labelled reference lines.
     pub verticals: Vec<Vertical>,
     /// Decimal mark: '.' or ','.

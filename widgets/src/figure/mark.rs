@@ -142,6 +142,15 @@ pub enum Mark {
         /// Colour of its axle.
         role: Role,
     },
+    /// A brake that holds a wheel, from above: its disc, and the block that grips it.
+    Brake {
+        /// Middle of the disc.
+        centre: Point,
+        /// Length of the disc, along the wheel.
+        length: f64,
+        /// Anticlockwise as seen on the page.
+        angle_rad: f64,
+    },
     /// A half shaft.
     HalfShaft {
         /// At the motor.
@@ -213,6 +222,11 @@ pub enum Mark {
     },
     /// A path travelled.
     Path {
+        /// Points along it.
+        points: Vec<Point>,
+    },
+    /// What a sliding tyre leaves on the ground.
+    Trace {
         /// Points along it.
         points: Vec<Point>,
     },

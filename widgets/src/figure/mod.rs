@@ -8,10 +8,12 @@
 
 pub mod angle;
 pub mod bars;
+pub mod beside;
 pub mod chart;
 pub mod chart_draw;
 pub mod chart_layout;
 mod chart_lines;
+mod chart_names;
 pub mod chart_read;
 pub mod chart_svg;
 pub mod force;
@@ -26,6 +28,9 @@ mod plan_forces;
 pub mod plan_glyph;
 mod plan_layout;
 pub mod plan_view;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod plot;
+pub mod reveal;
 pub mod scene;
 mod side_forces;
 mod side_layout;
@@ -46,7 +51,10 @@ pub use grip::{Act, Grip, Slide, Turn};
 pub use outline::BodyKind;
 pub use palette::{Role, Theme};
 pub use plan_glyph::plan_glyph;
-pub use plan_view::{PlanView, PlanWheel, TurningCentre, YawArrow, plan_view};
+pub(crate) use plan_layout::Frame;
+pub(crate) use plan_view::plan_view_with;
+pub use plan_view::{PlanView, PlanWheel, Rest, TurningCentre, YawArrow, plan_view};
+pub use reveal::reveal;
 pub use scene::{Caution, ForceScale, ScaleBar, Scene, ValueLabel};
 pub use side_view::{AxleForces, Drag, GhostLoads, SideView, arrows_fit, side_view};
 pub use svg::{SvgOptions, svg};

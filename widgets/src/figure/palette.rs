@@ -108,6 +108,18 @@ impl Role {
     }
 }
 
+#[cfg(not(target_arch = "wasm32"))]
+impl Theme {
+    /// Its word on the command line; none for the usual one.
+    pub fn word(self) -> Option<&'static str> {
+        match self {
+            Theme::Light | Theme::Live => None,
+            Theme::Dark => Some("dark"),
+            Theme::Print => Some("print"),
+        }
+    }
+}
+
 impl Theme {
     /// Colour for strokes and fills, as a CSS colour.
     pub fn stroke(self, role: Role) -> &'static str {

@@ -27,6 +27,11 @@ impl Rect {
         self.x0 >= other.x0 && self.x1 <= other.x1 && self.y0 >= other.y0 && self.y1 <= other.y1
     }
 
+    /// Whether a place lies inside this box.
+    pub fn holds(&self, place: Point) -> bool {
+        (self.x0..=self.x1).contains(&place.x) && (self.y0..=self.y1).contains(&place.y)
+    }
+
     fn grown(&self, by: f64) -> Rect {
         Rect {
             x0: self.x0 - by,

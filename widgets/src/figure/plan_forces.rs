@@ -9,23 +9,33 @@ use super::text_metrics::{GAP, LEADING, TEXT, text_width, wrap};
 use super::plan_layout::Plan;
 
 impl Plan<'_> {
+    /// Places of points on the ground, from the CG, as far as they are on the page.
+    fn on_ground(&self, points_m: &[(f64, f64)]) -> Vec<Point> {
+        let cg = self.cg();
+        let place =
+            |(along, up): &(f64, f64)| cg.plus(along * self.frame.per_m, -up * self.frame.per_m);
+        let seen = |p: &Point| {
+            let bounds = &self.bounds;
+            p.x > bounds.x0 && p.x < bounds.x1 && p.y > bounds.y0 && p.y < bounds.y1
+        };
+        points_m.iter().map(place).filter(seen).collect()
+    }
+
+    /// What the tyres leave on the ground, below everything else.
+    pub(super) fn traces(&self, scene: &mut Scene) {
+        for trace in &self.view.traces_m {
+            let points = self.on_ground(trace);
+            if points.len() > 1 {
+                scene.marks.push(Mark::Trace { points });
+            }
+        }
+    }
+
     pub(super) fn forces(&mut self, scene: &mut Scene) {
         let view = self.view;
         let cg = self.cg();
         if !view.path_m.is_empty() {
-            let points = view
-                .path_m
-                .iter()
-                .map(|(forward, left)| {
-                    cg.plus(forward * self.frame.per_m, -left * self.frame.per_m)
-                })
-                .filter(|p| {
-                    p.x > self.bounds.x0
-                        && p.x < self.bounds.x1
-                        && p.y > self.bounds.y0
-                        && p.y < self.bounds.y1
-                })
-                .collect();
+            let points = self.on_ground(&view.path_m);
             scene.marks.push(Mark::Path { points });
         }
         for (index, (wheel, hub)) in view.wheels.iter().zip(self.hubs).enumerate() {
@@ -41,12 +51,15 @@ impl Plan<'_> {
                     .block_line(hub, hub.plus(vector.x, vector.y), 5.0);
             }
             if let Some((forward, left)) = wheel.ghost_n {
+                let vector_n = self.frame.vector(forward, left);
                 scene.marks.push(Mark::ForceArrow {
                     kind: ForceKind::Tractive,
                     from: hub,
-                    vector_n: self.frame.vector(forward, left),
+                    vector_n,
                     ghost: true,
                 });
+                let tip = hub.plus(view.scale.units(vector_n.x), view.scale.units(vector_n.y));
+                self.placer.block_arrow(hub, tip);
             }
             if let Some((forward, left)) = wheel.force_n {
                 let vector_n = self.frame.vector(forward, left);

@@ -8,20 +8,22 @@ use super::palette::Role;
 use super::place::{Candidate, Placer, Rect};
 use super::scene::{Mark, Point, Scene, ValueLabel, at, margin};
 
-use super::plan_view::PlanView;
+use super::plan_view::{PlanView, Rest};
 
 /// Where a car is on the page, seen from above.
-pub(super) struct Frame {
+pub(crate) struct Frame {
     /// The point that stays when the heading changes.
     pub(super) pivot: Point,
     /// The same point in car axes: ahead of the rear axle, left of the middle.
     pub(super) pivot_m: Point,
-    pub(super) per_m: f64,
-    pub(super) heading_rad: f64,
+    /// Scene units per metre.
+    pub(crate) per_m: f64,
+    pub(crate) heading_rad: f64,
 }
 
 impl Frame {
-    pub(super) fn place(&self, forward_m: f64, left_m: f64) -> Point {
+    /// A point ahead of the rear axle and left of the middle \[m\], on the page.
+    pub(crate) fn place(&self, forward_m: f64, left_m: f64) -> Point {
         self.pivot
             .plus(
                 (forward_m - self.pivot_m.x) * self.per_m,
@@ -70,7 +72,8 @@ impl<'a> Plan<'a> {
         let half_m = half_width(view);
         let cg_m = at(wheelbase - view.cg_behind_front_m, 0.0);
         let mut pivot_m = cg_m;
-        if let Some(centre) = &view.turning_centre {
+        // A car that is to turn stays where its CG is, whatever point it turns about at the moment.
+        if let Some(centre) = view.turning_centre.as_ref().filter(|_| !view.turning_room) {
             let (f, l) = (centre.forward_m, centre.left_m);
             if f.abs() < 3.0 && l.abs() < 3.0 {
                 pivot_m = at(cg_m.x + f, l);
@@ -81,12 +84,12 @@ impl<'a> Plan<'a> {
         let mut labelled = false;
         for wheel in &view.wheels {
             reach = reach.max(view.scale.units(wheel.friction_n.unwrap_or(0.0)));
-            if let Some((f, l)) = wheel.force_n {
+            for (f, l) in [wheel.force_n, wheel.ghost_n].into_iter().flatten() {
                 reach = reach.max(view.scale.units((f * f + l * l).sqrt()));
             }
             labelled |= !wheel.label.is_empty();
         }
-        let reach = reach.min(region / 4.0);
+        let reach = reach.min(region / 3.0);
         let edge = if labelled { 22.0 } else { 4.0 };
         let turned = view.turning_room || view.heading_rad.abs() > 1e-3;
         let share = if narrow { 0.155 } else { 0.09 };
@@ -113,7 +116,7 @@ impl<'a> Plan<'a> {
             let past = (reach - ahead.min(behind) * scale).max(0.0) * 2.0;
             scale = scale.min((room - past) / length);
             per_m = scale;
-            half_height = (half_m * per_m)
+            half_height = (half_m.max(view.reach_aside_m) * per_m)
                 .max(view.track_front_m.max(view.track_rear_m) / 2.0 * per_m + reach)
                 + edge;
             let middle = (front + rear) / 2.0;
@@ -186,16 +189,28 @@ impl<'a> Plan<'a> {
             .push(Mark::BodyLines(outline::moved(&lines, &place)));
         // Again over the body, which is filled: the circle must be whole.
         self.circles(scene);
-        for (x_m, motors, track, role) in [
+        for (x_m, motors, track, role, rest) in [
             (
                 wheelbase,
                 view.front_motors,
                 view.track_front_m,
                 Role::Front,
+                view.wheels[0].rest,
             ),
-            (0.0, view.rear_motors, view.track_rear_m, Role::Rear),
+            (
+                0.0,
+                view.rear_motors,
+                view.track_rear_m,
+                Role::Rear,
+                view.wheels[2].rest,
+            ),
         ] {
-            self.axle(scene, x_m, motors, track / 2.0, role);
+            let role = match rest {
+                Rest::Drives => role,
+                Rest::Idles | Rest::Parted => Role::Fine,
+            };
+            let cut = rest == Rest::Parted;
+            self.axle(scene, x_m, motors, track / 2.0, (role, cut));
         }
         for (index, (wheel, hub)) in view.wheels.iter().zip(self.hubs).enumerate() {
             let tyre = if index < 2 {
@@ -213,6 +228,21 @@ impl<'a> Plan<'a> {
                 width: breadth,
                 angle_rad: self.frame.heading_rad + wheel.steer_rad,
             });
+            if wheel.braked {
+                // Beside the tyre, on the side of the car.
+                let aside_m = 0.5 * tyre + 8.0 / self.frame.per_m;
+                let inward_m = if index % 2 == 0 { -aside_m } else { aside_m };
+                let (sin, cos) = sin_cos(wheel.steer_rad);
+                let by = self.frame.vector(
+                    -sin * inward_m * self.frame.per_m,
+                    cos * inward_m * self.frame.per_m,
+                );
+                scene.marks.push(Mark::Brake {
+                    centre: hub.plus(by.x, by.y),
+                    length: 0.62 * length,
+                    angle_rad: self.frame.heading_rad + wheel.steer_rad,
+                });
+            }
             let half = length / 2.0;
             self.placer.block(Rect {
                 x0: hub.x - half,
@@ -225,6 +255,12 @@ impl<'a> Plan<'a> {
         scene.marks.push(Mark::CentreOfGravity {
             at: cg,
             radius: 6.0,
+        });
+        self.placer.block(Rect {
+            x0: cg.x - 7.0,
+            y0: cg.y - 7.0,
+            x1: cg.x + 7.0,
+            y1: cg.y + 7.0,
         });
     }
 
@@ -256,7 +292,7 @@ impl<'a> Plan<'a> {
         x_m: f64,
         motors: u8,
         half_track_m: f64,
-        role: Role,
+        (role, cut): (Role, bool),
     ) {
         if motors == 0 {
             return;
@@ -265,11 +301,20 @@ impl<'a> Plan<'a> {
         self.placer.block_line(one, other, 0.2 * self.frame.per_m);
         let frame = &self.frame;
         for side in [1.0, -1.0] {
-            scene.marks.push(Mark::HalfShaft {
-                from: frame.place(x_m, 0.0),
-                to: frame.place(x_m, side * (half_track_m - 0.1)),
-                role,
-            });
+            let end_m = half_track_m - 0.1;
+            // A disconnect leaves the wheel's end of the shaft turning alone.
+            let parts: &[(f64, f64)] = if cut {
+                &[(0.0, 0.62), (0.82, 1.0)]
+            } else {
+                &[(0.0, 1.0)]
+            };
+            for (from, to) in parts {
+                scene.marks.push(Mark::HalfShaft {
+                    from: frame.place(x_m, side * from * end_m),
+                    to: frame.place(x_m, side * to * end_m),
+                    role,
+                });
+            }
         }
         // Two units do not share a shaft: the middle is left open.
         let middles: &[f64] = if motors == 1 { &[0.0] } else { &[0.27, -0.27] };

@@ -3,8 +3,20 @@
 use super::grip::Turn;
 use super::number::within;
 use super::outline::BodyKind;
-use super::plan_layout::Plan;
+use super::plan_layout::{Frame, Plan};
 use super::scene::{Caution, ForceScale, ScaleBar, Scene, ValueLabel, margin};
+
+/// What the motors of an axle do.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Rest {
+    /// They make torque, or the figure does not tell.
+    #[default]
+    Drives,
+    /// They make none and turn along: drawn grey.
+    Idles,
+    /// They make none and are disconnected: drawn grey, the half shafts cut.
+    Parted,
+}
 
 /// One wheel in the plan view. Vectors are (forward, left) in car axes (ISO 8855).
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -21,6 +33,10 @@ pub struct PlanWheel {
     pub sliding_m_s: Option<(f64, f64)>,
     /// Label beside the wheel; empty for none.
     pub label: ValueLabel,
+    /// What the motors of its axle do; that of the left wheel counts.
+    pub rest: Rest,
+    /// Whether its brake holds it.
+    pub braked: bool,
 }
 
 /// The yaw arrow around the centre of gravity.
@@ -90,20 +106,30 @@ pub struct PlanView {
     pub yaw: Option<YawArrow>,
     /// Turning centre.
     pub turning_centre: Option<TurningCentre>,
-    /// Path of the centre of gravity, (forward, left) of it in metres.
+    /// Path of the centre of gravity, (along the page, up the page) from it in metres.
     pub path_m: Vec<(f64, f64)>,
+    /// Traces of the tyres on the ground, (along the page, up the page) from the centre of gravity in
+    /// metres.
+    pub traces_m: Vec<Vec<(f64, f64)>>,
     /// Soft lines that explain the signs: "circle: all the friction that the patch has".
     pub legend: Vec<String>,
     /// Values beside the car.
     pub notes: Vec<ValueLabel>,
     /// The caution, where the physics can hurt someone.
     pub caution: Option<Caution>,
+    /// How far to either side of the middle something reaches that is wider than the car.
+    pub reach_aside_m: f64,
     /// Choices of motors on the front and on the rear axle.
     pub motor_turns: Option<[Turn; 2]>,
 }
 
 /// Lays out the plan view.
 pub fn plan_view(view: &PlanView) -> Scene {
+    plan_view_with(view, &|_, _| {})
+}
+
+/// As [`plan_view`], with more things drawn to the scale of the car and over it.
+pub(crate) fn plan_view_with(view: &PlanView, more: &dyn Fn(&mut Scene, &Frame)) -> Scene {
     let width = within(view.width, 300.0, 2000.0);
     let narrow = width < super::NARROW_BELOW;
     let kept = if narrow || view.scale_bar.is_none() {
@@ -124,8 +150,10 @@ pub fn plan_view(view: &PlanView) -> Scene {
         }
     }
     let mut plan = Plan::new(view, width, narrow, top);
+    plan.traces(&mut scene);
     plan.circles(&mut scene);
     plan.car(&mut scene);
+    more(&mut scene, &plan.frame);
     plan.grips(&mut scene);
     plan.forces(&mut scene);
     plan.labels(&mut scene);
@@ -166,6 +194,8 @@ mod tests {
                 value: "3 349 N".into(),
                 words: String::new(),
             },
+            rest: Rest::Drives,
+            braked: true,
         };
         PlanView {
             width,

@@ -61,6 +61,8 @@ pub struct Scene {
     pub newtons_per_unit: f64,
     /// The things, back to front.
     pub marks: Vec<Mark>,
+    /// How many things at the beginning are the headline and the soft line below it.
+    pub headline: usize,
     /// What a reader can take hold of. Never written into a file.
     pub grips: Vec<Grip>,
 }
@@ -102,6 +104,7 @@ impl Scene {
                 ..Label::default()
             });
         }
+        scene.headline = scene.marks.len();
         (scene, y)
     }
 

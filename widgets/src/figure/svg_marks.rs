@@ -79,6 +79,17 @@ impl Writer {
                 self.fill(*role);
                 self.put("/>\n");
             }
+            Mark::Brake {
+                centre,
+                length,
+                angle_rad,
+            } => {
+                for (along, across) in [(*length, 2.0), (0.45 * length, 9.0)] {
+                    self.turned_box(*centre, along, across, *angle_rad, 1.0);
+                    self.fill(Role::Ink);
+                    self.put("/>\n");
+                }
+            }
             Mark::HalfShaft { from, to, role } => self.line(*from, *to, *role, 2.0, ""),
             Mark::CentreOfGravity { at, radius } => self.centre_of_gravity(*at, *radius),
             Mark::Body(pieces) => {
@@ -131,14 +142,14 @@ impl Writer {
                 self.put("/>\n");
             }
             Mark::Path { points } => {
-                self.put("<path d=\"");
-                for (index, point) in points.iter().enumerate() {
-                    self.put(if index == 0 { "M" } else { "L" });
-                    self.point(*point);
-                }
-                self.put("\"");
+                self.line_through(points);
                 self.ink(Role::Fine, 1.2);
                 self.dash("10 4 2 4");
+                self.put("/>\n");
+            }
+            Mark::Trace { points } => {
+                self.line_through(points);
+                self.ink(Role::Hair, 3.0);
                 self.put("/>\n");
             }
             Mark::Bar {
@@ -240,5 +251,15 @@ impl Writer {
         self.put("\"");
         self.ink(Role::Fine, 1.0);
         self.put("/>\n");
+    }
+
+    /// Begins a path through points.
+    fn line_through(&mut self, points: &[Point]) {
+        self.put("<path d=\"");
+        for (index, point) in points.iter().enumerate() {
+            self.put(if index == 0 { "M" } else { "L" });
+            self.point(*point);
+        }
+        self.put("\"");
     }
 }

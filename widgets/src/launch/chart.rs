@@ -3,15 +3,12 @@
 use super::Phase;
 use crate::figure::{Axis, Chart, ChartPoint, Dash, Line, Marker, NARROW_BELOW, Role, Vertical};
 use crate::load_transfer::chart_height;
-use crate::visual::{Look, Voice};
+use crate::visual::{Look, MOST_LAYOUTS, Voice, drawn_layouts};
 use axlewright_core::launch::{Course, MARK_60_MPH, MARK_100_KM_H, Point, Question, course};
 use axlewright_core::layout::Layout;
 use axlewright_core::units::Dimension as D;
 use axlewright_core::{Scenario, format};
 use std::rc::Rc;
-
-/// Layouts that one chart holds.
-const MOST: usize = 4;
 
 /// The course of a layout.
 struct Trace {
@@ -19,18 +16,7 @@ struct Trace {
     course: Rc<Course>,
 }
 
-/// The layouts that are drawn: the first of those compared, and the shown one among them.
-fn drawn(scenario: &Scenario) -> Vec<Layout> {
-    let mut layouts = scenario.layouts();
-    let shown = scenario.layout();
-    if layouts.iter().position(|layout| *layout == shown) >= Some(MOST) {
-        layouts.insert(0, shown);
-    }
-    layouts.truncate(MOST);
-    layouts
-}
-
-const MARKERS: [Marker; MOST] = [
+const MARKERS: [Marker; MOST_LAYOUTS] = [
     Marker::Circle,
     Marker::Square,
     Marker::Triangle,
@@ -59,7 +45,7 @@ fn round_up(time_s: f64) -> f64 {
 
 pub(super) fn chart(scenario: &Scenario, question: &Question, look: &Look) -> Chart {
     let voice = Voice::of(look);
-    let traces: Vec<Trace> = drawn(scenario)
+    let traces: Vec<Trace> = drawn_layouts(scenario)
         .into_iter()
         .map(|layout| Trace {
             layout,

@@ -129,7 +129,10 @@ fn every_custom_property_has_the_value_that_is_told() {
         STYLES.iter().map(pair).collect()
     };
     assert_eq!(block(":host {"), told(|s| s.light));
-    assert_eq!(block(":host([theme=\"dark\"]) {"), told(|s| s.dark));
+    assert_eq!(
+        block(":host(:is([theme=\"dark\"], [background=\"dark\"])) {"),
+        told(|s| s.dark)
+    );
     assert_eq!(block(":host(:not([theme=\"light\"])) {"), told(|s| s.dark));
     let mut used = between(&(code() + &styles), "var(--axle-", ")");
     used.extend(between(&styles, "  --axle-", ":"));

@@ -1,50 +1,36 @@
 //! A real browser, driven by WebDriver, and the site that it is shown.
 //!
-//! Nothing here but [`Engine`] knows which browser it is, so that the same journeys can run in others.
+//! Nothing here knows which browser it is, so that the same journeys can run in each of them.
 
-use std::net::TcpListener;
+use crate::engine::{Browser, Engine};
 use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
 use std::sync::{OnceLock, mpsc};
-use std::time::{Duration, Instant};
+use std::time::Duration;
 use thirtyfour::prelude::*;
-use thirtyfour::{CapabilitiesHelper, ChromiumLikeCapabilities};
 use tokio::sync::{Mutex, MutexGuard};
-
-/// A browser and its driver program.
-pub(crate) struct Engine {
-    driver: Child,
-    url: String,
-    _profile: tempfile::TempDir,
-}
-
-impl Drop for Engine {
-    fn drop(&mut self) {
-        let _ = self.driver.kill();
-        let _ = self.driver.wait();
-    }
-}
 
 /// One browser at a time: two cores are not enough for more, and a starved page is no finding.
 static TURN: Mutex<()> = Mutex::const_new(());
 
 /// The built site with the test pages beside it, served; its folder and its address.
-pub(crate) struct Site {
-    pub(crate) folder: PathBuf,
-    pub(crate) url: String,
+pub struct Site {
+    /// Where its files lie.
+    pub folder: PathBuf,
+    /// Where it is served, with the last slash.
+    pub url: String,
 }
 
 /// Builds the site (which takes no time when nothing changed) and serves it for all journeys.
-pub(crate) fn site() -> &'static Site {
+pub fn site() -> &'static Site {
     static SITE: OnceLock<Site> = OnceLock::new();
     SITE.get_or_init(|| {
-        let root = axlewright_tests::file("..")
+        let root = crate::file("..")
             .canonicalize()
             .expect("the workspace is there");
         let folder = root.join("target/browser-site");
         axlewright_site::site::build(&root, &folder, &mut |line| eprintln!("{line}"))
             .expect("the site builds");
-        for entry in std::fs::read_dir(axlewright_tests::file("pages")).expect("test pages") {
+        for entry in std::fs::read_dir(crate::file("pages")).expect("test pages") {
             let page = entry.expect("a test page").path();
             let name = page.file_name().expect("a name");
             std::fs::copy(&page, folder.join(name)).expect("a test page is copied");
@@ -65,64 +51,22 @@ pub(crate) fn site() -> &'static Site {
 }
 
 /// A browser window for one journey.
-pub(crate) struct Window {
-    pub(crate) driver: WebDriver,
+pub struct Window {
+    /// Tells the browser what to do.
+    pub driver: WebDriver,
     _engine: Engine,
     _turn: MutexGuard<'static, ()>,
 }
 
-fn free_port() -> u16 {
-    let listener = TcpListener::bind("127.0.0.1:0").expect("a port is free");
-    listener.local_addr().expect("it has an address").port()
-}
-
-fn start_chromium_driver() -> Engine {
-    let port = free_port();
-    let driver = Command::new("chromedriver")
-        .arg(format!("--port={port}"))
-        .stdout(Stdio::null())
-        .stderr(Stdio::null())
-        .spawn()
-        .expect("chromedriver is installed (tests/run installs it)");
-    let deadline = Instant::now() + Duration::from_secs(20);
-    while std::net::TcpStream::connect(("127.0.0.1", port)).is_err() {
-        assert!(Instant::now() < deadline, "chromedriver does not answer");
-        std::thread::sleep(Duration::from_millis(50));
-    }
-    Engine {
-        driver,
-        url: format!("http://127.0.0.1:{port}"),
-        _profile: tempfile::tempdir().expect("a folder for the profile"),
-    }
-}
-
 impl Window {
-    /// A window of the given width with extra browser arguments.
-    pub(crate) async fn open_with(width: u32, arguments: &[&str]) -> Self {
+    /// A window of some browser, of the given width, with extra browser arguments.
+    pub async fn open_in(browser: Browser, width: u32, arguments: &[&str]) -> Self {
         let turn = TURN.lock().await;
-        let engine = start_chromium_driver();
-        let mut capabilities = DesiredCapabilities::chrome();
-        let profile = format!("--user-data-dir={}", engine._profile.path().display());
-        let usual = [
-            "--headless",
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-quic",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
-            &profile,
-        ];
-        for argument in usual.iter().chain(arguments) {
-            capabilities.add_arg(argument).expect("an argument");
-        }
-        capabilities
-            .set_base_capability("goog:loggingPrefs", serde_json::json!({ "browser": "ALL" }))
-            .expect("log settings");
+        let engine = Engine::start(browser);
+        let capabilities = browser.capabilities(&engine, arguments);
         let driver = WebDriver::new(&engine.url, capabilities)
             .await
-            .expect("the browser starts");
+            .unwrap_or_else(|e| panic!("{browser:?} does not start: {e}"));
         driver
             .set_window_rect(0, 0, width, 900)
             .await
@@ -134,24 +78,29 @@ impl Window {
         }
     }
 
-    /// A window as wide as a desk.
-    pub(crate) async fn open() -> Self {
+    /// A Chromium window of the given width with extra browser arguments.
+    pub async fn open_with(width: u32, arguments: &[&str]) -> Self {
+        Self::open_in(Browser::Chromium, width, arguments).await
+    }
+
+    /// A Chromium window as wide as a desk.
+    pub async fn open() -> Self {
         Self::open_with(1280, &[]).await
     }
 
     /// Goes to a page of the served site.
-    pub(crate) async fn visit(&self, page: &str) {
+    pub async fn visit(&self, page: &str) {
         self.go(&format!("{}{page}", site().url)).await;
     }
 
     /// Goes to a page of the built site in the file system.
-    pub(crate) async fn visit_file(&self, page: &str) {
+    pub async fn visit_file(&self, page: &str) {
         self.go(&format!("file://{}", site().folder.join(page).display()))
             .await;
     }
 
     /// Goes to an address.
-    pub(crate) async fn go(&self, url: &str) {
+    pub async fn go(&self, url: &str) {
         self.driver
             .goto(url)
             .await
@@ -159,26 +108,27 @@ impl Window {
     }
 
     /// A command of the browser's own debugging protocol; only Chromium's has it.
-    pub(crate) async fn debug(
-        &self,
-        method: &str,
-        parameters: serde_json::Value,
-    ) -> serde_json::Value {
+    pub async fn debug(&self, method: &str, parameters: serde_json::Value) -> serde_json::Value {
         let tools = thirtyfour::extensions::cdp::ChromeDevTools::new(self.driver.handle.clone());
         let done = tools.execute_cdp_with_params(method, parameters).await;
         done.unwrap_or_else(|e| panic!("{method}: {e}"))
     }
 
     /// Errors that reached the page, which `watch.js` has noted.
-    pub(crate) async fn errors(&self) -> serde_json::Value {
+    pub async fn errors(&self) -> serde_json::Value {
         self.run("return seen.errors;").await
     }
 
     /// Runs a script in the page and gives its value; a promise is waited for.
-    pub(crate) async fn run(&self, script: &str) -> serde_json::Value {
+    ///
+    /// Firefox's driver gives each script globals of its own: what a later script shall find is put on
+    /// `window`, and modules are brought by `bring_elements`. The value travels as text, because that
+    /// driver reads a number and writes it again with another last bit.
+    pub async fn run(&self, script: &str) -> serde_json::Value {
         let wrapped = format!(
             "const done = arguments[arguments.length - 1];\
-             (async () => {{ {script} }})().then(v => done({{ ok: v ?? null }}), e => done({{ error: String(e) }}));"
+             (async () => JSON.stringify((await (async () => {{ {script} }})()) ?? null))()\
+             .then(v => done({{ ok: v }}), e => done({{ error: String(e) }}));"
         );
         let value = self.driver.execute_async(&wrapped, Vec::new()).await;
         let value = value
@@ -186,11 +136,22 @@ impl Window {
             .json()
             .clone();
         assert!(value.get("error").is_none(), "{script}: {value}");
-        value["ok"].clone()
+        let text = value["ok"].as_str().expect("a text");
+        serde_json::from_str(text).unwrap_or_else(|e| panic!("{script}: {e}: {text}"))
+    }
+
+    /// Brings the elements into a page that does not ask for them itself.
+    pub async fn bring_elements(&self) {
+        self.run(
+            "const script = Object.assign(document.createElement('script'), { type: 'module', src: 'axlewright.js' });\
+             const loaded = new Promise((done, failed) => { script.onload = done; script.onerror = failed; });\
+             document.head.append(script); await loaded;",
+        )
+        .await;
     }
 
     /// Waits until the first element of a tag shows its present state.
-    pub(crate) async fn ready(&self, tag: &str) {
+    pub async fn ready(&self, tag: &str) {
         let script = format!(
             "await customElements.whenDefined('{tag}');\
              return await document.querySelector('{tag}').updateComplete;"
@@ -199,29 +160,25 @@ impl Window {
     }
 
     /// A part of the first element of a tag, inside its shadow root.
-    pub(crate) async fn inside(&self, tag: &str, selector: &str) -> WebElement {
-        let element = self
+    pub async fn inside(&self, tag: &str, selector: &str) -> WebElement {
+        // By script: Firefox's driver takes a shadow root for no element, and the library asks for one.
+        let script =
+            "return document.querySelector(arguments[0]).shadowRoot.querySelector(arguments[1]);";
+        let found = self
             .driver
-            .find(By::Css(tag))
-            .await
-            .expect("the element is on the page");
-        let root = element
-            .get_shadow_root()
-            .await
-            .expect("it has a shadow root");
-        root.find(By::Css(selector))
-            .await
-            .unwrap_or_else(|e| panic!("{tag} {selector}: {e}"))
+            .execute(script, vec![tag.into(), selector.into()]);
+        let found = found.await.and_then(|found| found.element());
+        found.unwrap_or_else(|e| panic!("{tag} {selector}: {e}"))
     }
 
     /// The answer that an element shows.
-    pub(crate) async fn answer(&self, tag: &str) -> serde_json::Value {
+    pub async fn answer(&self, tag: &str) -> serde_json::Value {
         self.run(&format!("return document.querySelector('{tag}').answer;"))
             .await
     }
 
     /// Messages of the console that the page should not have caused, since the last call.
-    pub(crate) async fn complaints(&self) -> Vec<String> {
+    pub async fn complaints(&self) -> Vec<String> {
         let entries =
             self.driver
                 .handle
@@ -241,7 +198,7 @@ impl Window {
     }
 
     /// Origins other than the page's own that anything on the page asked.
-    pub(crate) async fn foreign_requests(&self) -> serde_json::Value {
+    pub async fn foreign_requests(&self) -> serde_json::Value {
         self.run(
             "return performance.getEntriesByType('resource').map(e => e.name)\
              .filter(name => !name.startsWith(location.origin) && !name.startsWith('file:')\
@@ -251,7 +208,7 @@ impl Window {
     }
 
     /// Ends the browser.
-    pub(crate) async fn close(self) {
+    pub async fn close(self) {
         self.driver.clone().quit().await.expect("the browser ends");
     }
 }
@@ -275,20 +232,20 @@ impl thirtyfour::common::command::ExtensionCommand for BrowserLog {
 }
 
 /// The program's answer to a scenario.
-pub(crate) fn answer_of_program(topic: &str, scenario: &serde_json::Value) -> serde_json::Value {
+pub fn answer_of_program(topic: &str, scenario: &serde_json::Value) -> serde_json::Value {
     let file = tempfile::Builder::new()
         .suffix(".json")
         .tempfile()
         .expect("a file");
     std::fs::write(file.path(), scenario.to_string()).expect("it is written");
     let path = file.path().to_str().expect("a path");
-    let done = axlewright_tests::run(&["answer", topic, path, "--format", "json"]);
+    let done = crate::run(&["answer", topic, path, "--format", "json"]);
     assert_eq!(done.code, Some(0), "{}", done.stderr);
     serde_json::from_str(&done.stdout).expect("JSON")
 }
 
 /// The text of a file that the tests need.
-pub(crate) fn needed(path: &Path) -> String {
+pub fn needed(path: &Path) -> String {
     std::fs::read_to_string(path).unwrap_or_else(|e| {
         panic!("{}: {e}; `bash tests/run` installs it", path.display());
     })

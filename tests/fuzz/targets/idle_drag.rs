@@ -1,0 +1,4 @@
+//! `idle_drag`: whatever the inputs hold within their ranges.
+#![no_main]
+
+libfuzzer_sys::fuzz_target!(|data: &[u8]| axlewright_fuzz::topic("idle_drag", data));

@@ -1,0 +1,4 @@
+//! `load_transfer`: whatever the inputs hold within their ranges.
+#![no_main]
+
+libfuzzer_sys::fuzz_target!(|data: &[u8]| axlewright_fuzz::topic("load_transfer", data));

@@ -1,0 +1,4 @@
+//! `traction`: whatever the inputs hold within their ranges.
+#![no_main]
+
+libfuzzer_sys::fuzz_target!(|data: &[u8]| axlewright_fuzz::topic("traction", data));
