@@ -50,6 +50,28 @@ pub fn site() -> &'static Site {
     })
 }
 
+/// What [`YARDSTICK`] takes on the machine that bounds in time are for \[ms\].
+const YARDSTICK_MS: f64 = 125.0;
+
+/// The least time of seven rounds of what any page does: markup, layout, sums. Nothing of ours is in it.
+const YARDSTICK: &str = "
+    const times = [];
+    for (let round = 0; round < 7; round += 1) {
+      const began = performance.now();
+      const box = document.createElement('div');
+      let html = '';
+      for (let i = 0; i < 1500; i += 1) html += `<p class='a${i % 7}' style='width:${i % 300}px'>${i * 7919 % 1000}<b>${i}</b></p>`;
+      box.innerHTML = html;
+      document.body.append(box);
+      let sum = [...box.querySelectorAll('b')].reduce((all, e) => all + e.offsetWidth, 0);
+      box.remove();
+      for (let i = 1; i < 3e6; i += 1) sum += Math.sqrt(i) / (1 + sum);
+      if (!Number.isFinite(sum)) throw new Error('no sum');
+      times.push(performance.now() - began);
+      await new Promise((done) => setTimeout(done));
+    }
+    return Math.min(...times);";
+
 /// A browser window for one journey.
 pub struct Window {
     /// Tells the browser what to do.
@@ -67,6 +89,11 @@ impl Window {
         let driver = WebDriver::new(&engine.url, capabilities)
             .await
             .unwrap_or_else(|e| panic!("{browser:?} does not start: {e}"));
+        // A busy machine takes its time; what must be quick is measured, not cut off.
+        driver
+            .set_script_timeout(Duration::from_secs(100))
+            .await
+            .expect("a time for scripts");
         driver
             .set_window_rect(0, 0, width, 900)
             .await
@@ -205,6 +232,15 @@ impl Window {
              && !name.startsWith('data:') && !name.startsWith('blob:'));",
         )
         .await
+    }
+
+    /// How many times as long this machine takes at present, 1 or more, as the one that bounds in time are for:
+    /// a yardstick of layout and sums against [`YARDSTICK_MS`].
+    pub async fn slowness(&self) -> f64 {
+        let least = self.run(YARDSTICK).await;
+        let factor = least.as_f64().expect("a time") / YARDSTICK_MS;
+        println!("the yardstick takes {factor:.2} times {YARDSTICK_MS} ms");
+        factor.max(1.0)
     }
 
     /// Ends the browser.
