@@ -67,6 +67,11 @@ impl Window {
         let driver = WebDriver::new(&engine.url, capabilities)
             .await
             .unwrap_or_else(|e| panic!("{browser:?} does not start: {e}"));
+        // A busy machine takes its time; what must be quick is measured, not cut off.
+        driver
+            .set_script_timeout(Duration::from_secs(100))
+            .await
+            .expect("a time for scripts");
         driver
             .set_window_rect(0, 0, width, 900)
             .await

@@ -469,6 +469,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Die Reifen aller angetriebenen Achsen begrenzen",
     ),
     (
+        "figure.launch.battery",
+        "Die Leistung der Batterie begrenzt",
+    ),
+    ("figure.launch.by_battery", "die Leistung der Batterie"),
+    ("figure.launch.by_front_lift", "das Abheben der Vorderräder"),
+    ("figure.launch.by_grip", "der Kraftschluss der Reifen"),
+    (
+        "figure.launch.by_motor_speed",
+        "die Höchstdrehzahl der Motoren",
+    ),
+    ("figure.launch.by_nothing", "nichts"),
+    ("figure.launch.by_power", "die Leistung der Motoren"),
+    ("figure.launch.by_torque", "das Drehmoment der Motoren"),
+    (
         "figure.launch.chart_describe",
         "Linien der Geschwindigkeit über der Zeit. Zeit bis 60 mph: {0}.",
     ),
@@ -488,6 +502,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.launch.key",
         "Was begrenzt: Vorderreifen (blau, kurze Striche), Hinterreifen (orange, lange Striche), alle Reifen (grün, Strich und Punkt), Motormoment (Punkte), Leistung (durchgezogene Linie).",
+    ),
+    (
+        "figure.launch.motor_speed",
+        "Die Höchstdrehzahl der Motoren begrenzt",
+    ),
+    ("figure.launch.phases_1", "{0} durchgehend"),
+    ("figure.launch.phases_2", "{0} bis {1}, dann {2}"),
+    (
+        "figure.launch.phases_3",
+        "{0} bis {1}, {2} bis {3}, dann {4}",
+    ),
+    (
+        "figure.launch.phases_4",
+        "{0} bis {1}, {2} bis {3}, {4} bis {5}, dann {6}",
     ),
     ("figure.launch.power", "Die Leistung der Motoren begrenzt"),
     ("figure.launch.rear_grip", "Die Hinterreifen begrenzen"),
@@ -1702,6 +1730,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "charakteristische Geschwindigkeit",
     ),
     (
+        "output.cornering.constant_radius.understeer_gradient",
+        "Eigenlenkgradient der Fahrt auf festem Radius, bis 2 m/s²",
+    ),
+    (
         "output.cornering.critical_speed",
         "kritische Geschwindigkeit",
     ),
@@ -1877,6 +1909,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Vorderreifen begrenzen bis",
     ),
     ("output.launch.front_peak_slip", "größter Schlupf vorn"),
+    ("output.launch.front_phases", "was vorn begrenzt"),
     (
         "output.launch.motor_energy",
         "Energie der Motorwellen, bis 60 mph",
@@ -1899,12 +1932,21 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Hinterreifen begrenzen bis",
     ),
     ("output.launch.rear_peak_slip", "größter Schlupf hinten"),
+    ("output.launch.rear_phases", "was hinten begrenzt"),
     (
         "output.launch.rollout_time",
         "Zeit für den ersten Fuß (Rollout)",
     ),
     ("output.launch.time_to_100_km_h", "Zeit bis 100 km/h"),
+    (
+        "output.launch.time_to_100_km_h_after_rollout",
+        "Zeit bis 100 km/h, ohne Rollout",
+    ),
     ("output.launch.time_to_160_km_h", "Zeit bis 160 km/h"),
+    (
+        "output.launch.time_to_160_km_h_after_rollout",
+        "Zeit bis 160 km/h, ohne Rollout",
+    ),
     ("output.launch.time_to_60_mph", "Zeit bis 60 mph"),
     (
         "output.launch.time_to_60_mph_after_rollout",
@@ -1972,6 +2014,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Grenze mit gleichem Moment von jedem Motor",
     ),
     (
+        "output.motor_split.limit_gained",
+        "Gewinn an der Grenze gegenüber weniger Motoren",
+    ),
+    (
         "output.motor_split.matching_acceleration",
         "Beschleunigung, bei der Moment und Last zusammenpassen",
     ),
@@ -2001,6 +2047,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.motor_split.yaw_moment",
         "Giermoment, Motoren links gegen rechts",
+    ),
+    (
+        "output.motor_split.yaw_moment_gained",
+        "Gewinn an Giermoment gegenüber weniger Motoren",
     ),
     (
         "output.packaging.drive_volume",
@@ -3280,6 +3330,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "reason.front_too_narrow",
         "die Vorderachse ist zu schmal für ihre Einheiten",
     ),
+    (
+        "reason.launch_air_lifts",
+        "Die Luft hebt die Vorderräder an.",
+    ),
     ("reason.launch_done", "Alle Marken sind passiert."),
     (
         "reason.launch_no_grip",
@@ -3838,6 +3892,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Grenze des Vorderradantriebs: Die treibende Achse verliert Last",
     ),
     (
+        "step.limit_gained",
+        "Gewinn an der Traktionsgrenze gegenüber der besten verglichenen Anordnung mit weniger Motoren",
+    ),
+    (
         "step.limit_lift",
         "Grenze: Die Vorderachse verlässt den Boden",
     ),
@@ -3920,7 +3978,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.power_density", "Leistungsdichte des ganzen Satzes"),
     (
         "step.power_needed",
-        "Leistung des Motors, der an der Grenze bei dieser Geschwindigkeit am stärksten schiebt, aus der Kraft, die er dort geben muss",
+        "größte Leistung des Motors, der am stärksten schiebt, auf dem Weg bis zur gefragten Geschwindigkeit: aus seiner Kraft und der Geschwindigkeit dort",
     ),
     ("step.range", "Reichweite"),
     (
@@ -4049,6 +4107,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Fläche, die ein Vorderrad von Anschlag zu Anschlag überstreicht",
     ),
     (
+        "step.test_gradient",
+        "Eigenlenkgradient der Fahrt auf festem Radius: Änderung des Lenkwinkels durch Änderung der Querbeschleunigung",
+    ),
+    (
         "step.time_saved",
         "Zeitgewinn gegenüber der schnellsten verglichenen Anordnung mit weniger Motoren",
     ),
@@ -4124,6 +4186,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.wear_given", "Abriebbeiwert wie angegeben"),
     ("step.weight", "Gewichtskraft"),
     ("step.yaw_gain", "Gierrate je Lenkwinkel"),
+    (
+        "step.yaw_gained",
+        "Gewinn an Giermoment gegenüber der besten verglichenen Anordnung mit weniger Motoren",
+    ),
     (
         "step.yaw_of_layout",
         "größtes Giermoment, das die Motoren in der Kurve des Themas „Kurvenfahrt“ hinzufügen",
@@ -4355,7 +4421,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("why.trace_fast", "die Geschwindigkeit ist über 540 km/h"),
     (
         "why.trace_gap",
-        "davor fehlen Zeilen: der Schritt ist mehr als das 1,5-Fache des ersten",
+        "hier oder davor fehlen Zeilen: Die Schritte bis zu dieser unterscheiden sich um mehr als das 1,5-Fache",
     ),
     (
         "why.trace_jump",

@@ -456,6 +456,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.launch.all_grip",
         "The tyres of all driven axles limit",
     ),
+    ("figure.launch.battery", "The battery’s power limits"),
+    ("figure.launch.by_battery", "the battery’s power"),
+    (
+        "figure.launch.by_front_lift",
+        "the lift of the front wheels",
+    ),
+    ("figure.launch.by_grip", "the grip of the tyres"),
+    ("figure.launch.by_motor_speed", "the motors’ highest speed"),
+    ("figure.launch.by_nothing", "nothing"),
+    ("figure.launch.by_power", "the motors’ power"),
+    ("figure.launch.by_torque", "the motors’ torque"),
     (
         "figure.launch.chart_describe",
         "Lines of speed against time. Time to 60 mph: {0}.",
@@ -473,6 +484,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.launch.key",
         "What limits: front tyres (blue, short dashes), rear tyres (orange, long dashes), all tyres (green, dash and dot), motor torque (dots), power (solid line).",
+    ),
+    (
+        "figure.launch.motor_speed",
+        "The motors’ highest speed limits",
+    ),
+    ("figure.launch.phases_1", "{0} all the way"),
+    ("figure.launch.phases_2", "{0} until {1}, then {2}"),
+    (
+        "figure.launch.phases_3",
+        "{0} until {1}, {2} until {3}, then {4}",
+    ),
+    (
+        "figure.launch.phases_4",
+        "{0} until {1}, {2} until {3}, {4} until {5}, then {6}",
     ),
     ("figure.launch.power", "The motors' power limits"),
     ("figure.launch.rear_grip", "The rear tyres limit"),
@@ -1644,6 +1669,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.cornering.characteristic_speed",
         "characteristic speed",
     ),
+    (
+        "output.cornering.constant_radius.understeer_gradient",
+        "understeer gradient of the constant-radius test, up to 2 m/s²",
+    ),
     ("output.cornering.critical_speed", "critical speed"),
     (
         "output.cornering.drive_force",
@@ -1802,6 +1831,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "front tyres limit until",
     ),
     ("output.launch.front_peak_slip", "largest slip, front"),
+    ("output.launch.front_phases", "what limits in front"),
     (
         "output.launch.motor_energy",
         "energy from the motors' shafts, to 60 mph",
@@ -1821,12 +1851,21 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "rear tyres limit until",
     ),
     ("output.launch.rear_peak_slip", "largest slip, rear"),
+    ("output.launch.rear_phases", "what limits behind"),
     (
         "output.launch.rollout_time",
         "time for the first foot (rollout)",
     ),
     ("output.launch.time_to_100_km_h", "time to 100 km/h"),
+    (
+        "output.launch.time_to_100_km_h_after_rollout",
+        "time to 100 km/h, rollout left out",
+    ),
     ("output.launch.time_to_160_km_h", "time to 160 km/h"),
+    (
+        "output.launch.time_to_160_km_h_after_rollout",
+        "time to 160 km/h, rollout left out",
+    ),
     ("output.launch.time_to_60_mph", "time to 60 mph"),
     (
         "output.launch.time_to_60_mph_after_rollout",
@@ -1891,6 +1930,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "limit, equal torques",
     ),
     (
+        "output.motor_split.limit_gained",
+        "limit gained over fewer motors",
+    ),
+    (
         "output.motor_split.matching_acceleration",
         "acceleration at which torque and load match",
     ),
@@ -1920,6 +1963,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.motor_split.yaw_moment",
         "yaw moment, left against right",
+    ),
+    (
+        "output.motor_split.yaw_moment_gained",
+        "yaw moment gained over fewer motors",
     ),
     ("output.packaging.drive_volume", "volume of all drive units"),
     (
@@ -3154,6 +3201,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "reason.front_too_narrow",
         "the front axle is too narrow for its units",
     ),
+    ("reason.launch_air_lifts", "The air lifts the front wheels."),
     ("reason.launch_done", "Every mark was passed."),
     (
         "reason.launch_no_grip",
@@ -3681,6 +3729,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.limit_front",
         "limit of front drive: load leaves the axle that drives",
     ),
+    (
+        "step.limit_gained",
+        "traction limit gained over the best layout compared that has fewer motors",
+    ),
     ("step.limit_lift", "limit: the front axle leaves the ground"),
     (
         "step.limit_rear",
@@ -3764,7 +3816,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.power_density", "power density of the whole set"),
     (
         "step.power_needed",
-        "power of the motor that pushes hardest at the limit at this speed, from the force that it must give there",
+        "most power of the motor that pushes hardest, on the way to the speed asked for: from its force and the speed there",
     ),
     ("step.range", "range"),
     (
@@ -3884,6 +3936,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "area that a front wheel sweeps from lock to lock",
     ),
     (
+        "step.test_gradient",
+        "understeer gradient of the constant-radius test: change of steer angle over change of lateral acceleration",
+    ),
+    (
         "step.time_saved",
         "time saved against the quickest layout compared that has fewer motors",
     ),
@@ -3953,6 +4009,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.wear_given", "wear coefficient as given"),
     ("step.weight", "weight"),
     ("step.yaw_gain", "yaw rate for each steer angle"),
+    (
+        "step.yaw_gained",
+        "yaw moment gained over the best layout compared that has fewer motors",
+    ),
     (
         "step.yaw_of_layout",
         "largest yaw moment that the motors add in the turn of cornering",
@@ -4172,7 +4232,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("why.trace_fast", "the speed is above 540 km/h"),
     (
         "why.trace_gap",
-        "rows are missing before this one: its step is more than 1.5 times the first",
+        "rows are missing, here or before: the steps up to this one differ by more than 1.5 times",
     ),
     (
         "why.trace_jump",

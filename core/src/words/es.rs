@@ -459,6 +459,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.launch.all_grip",
         "Limitan los neumáticos de todos los ejes motrices",
     ),
+    ("figure.launch.battery", "Limita la potencia de la batería"),
+    ("figure.launch.by_battery", "la potencia de la batería"),
+    (
+        "figure.launch.by_front_lift",
+        "el despegue de las ruedas delanteras",
+    ),
+    ("figure.launch.by_grip", "la adherencia de los neumáticos"),
+    (
+        "figure.launch.by_motor_speed",
+        "el régimen máximo de los motores",
+    ),
+    ("figure.launch.by_nothing", "nada"),
+    ("figure.launch.by_power", "la potencia de los motores"),
+    ("figure.launch.by_torque", "el par de los motores"),
     (
         "figure.launch.chart_describe",
         "Líneas de la velocidad según el tiempo. Tiempo hasta 60 mph: {0}.",
@@ -482,6 +496,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.launch.key",
         "Qué limita: neumáticos delanteros (azul, trazos cortos), neumáticos traseros (naranja, trazos largos), todos los neumáticos (verde, trazo y punto), par de los motores (puntos), potencia (línea continua).",
+    ),
+    (
+        "figure.launch.motor_speed",
+        "Limita el régimen máximo de los motores",
+    ),
+    ("figure.launch.phases_1", "{0} todo el tiempo"),
+    ("figure.launch.phases_2", "{0} hasta {1}, después {2}"),
+    (
+        "figure.launch.phases_3",
+        "{0} hasta {1}, {2} hasta {3}, después {4}",
+    ),
+    (
+        "figure.launch.phases_4",
+        "{0} hasta {1}, {2} hasta {3}, {4} hasta {5}, después {6}",
     ),
     ("figure.launch.power", "Limita la potencia de los motores"),
     ("figure.launch.rear_grip", "Limitan los neumáticos traseros"),
@@ -1764,6 +1792,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.cornering.characteristic_speed",
         "velocidad característica",
     ),
+    (
+        "output.cornering.constant_radius.understeer_gradient",
+        "gradiente de subviraje del ensayo de radio constante, hasta 2 m/s²",
+    ),
     ("output.cornering.critical_speed", "velocidad crítica"),
     (
         "output.cornering.drive_force",
@@ -1946,6 +1978,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.front_peak_slip",
         "mayor deslizamiento, delante",
     ),
+    ("output.launch.front_phases", "qué limita delante"),
     (
         "output.launch.motor_energy",
         "energía en los ejes de los motores, hasta 60 mph",
@@ -1971,12 +2004,21 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.rear_peak_slip",
         "mayor deslizamiento, detrás",
     ),
+    ("output.launch.rear_phases", "qué limita detrás"),
     (
         "output.launch.rollout_time",
         "tiempo del primer pie (rollout)",
     ),
     ("output.launch.time_to_100_km_h", "tiempo hasta 100 km/h"),
+    (
+        "output.launch.time_to_100_km_h_after_rollout",
+        "tiempo hasta 100 km/h, sin rollout",
+    ),
     ("output.launch.time_to_160_km_h", "tiempo hasta 160 km/h"),
+    (
+        "output.launch.time_to_160_km_h_after_rollout",
+        "tiempo hasta 160 km/h, sin rollout",
+    ),
     ("output.launch.time_to_60_mph", "tiempo hasta 60 mph"),
     (
         "output.launch.time_to_60_mph_after_rollout",
@@ -2059,6 +2101,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "límite con el mismo par de cada motor",
     ),
     (
+        "output.motor_split.limit_gained",
+        "límite ganado frente a menos motores",
+    ),
+    (
         "output.motor_split.matching_acceleration",
         "aceleración a la que par y carga coinciden",
     ),
@@ -2088,6 +2134,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.motor_split.yaw_moment",
         "momento de guiñada, motores izquierdos contra derechos",
+    ),
+    (
+        "output.motor_split.yaw_moment_gained",
+        "momento de guiñada ganado frente a menos motores",
     ),
     (
         "output.packaging.drive_volume",
@@ -3349,6 +3399,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "reason.front_too_narrow",
         "el eje delantero es demasiado estrecho para sus unidades",
     ),
+    (
+        "reason.launch_air_lifts",
+        "El aire levanta las ruedas delanteras.",
+    ),
     ("reason.launch_done", "Se pasaron todas las marcas."),
     (
         "reason.launch_no_grip",
@@ -3907,6 +3961,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "límite de la tracción delantera: el eje motriz pierde carga",
     ),
     (
+        "step.limit_gained",
+        "límite de tracción ganado frente a la mejor disposición comparada con menos motores",
+    ),
+    (
         "step.limit_lift",
         "límite: el eje delantero se despega del suelo",
     ),
@@ -3992,7 +4050,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.power_density", "densidad de potencia del conjunto"),
     (
         "step.power_needed",
-        "potencia del motor que más empuja en el límite a esta velocidad, según la fuerza que debe dar allí",
+        "mayor potencia del motor que más empuja, en el camino hasta la velocidad pedida: de su fuerza y de la velocidad allí",
     ),
     ("step.range", "autonomía"),
     (
@@ -4145,6 +4203,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "área que barre una rueda delantera de tope a tope",
     ),
     (
+        "step.test_gradient",
+        "gradiente de subviraje del ensayo de radio constante: cambio del ángulo de dirección entre cambio de la aceleración lateral",
+    ),
+    (
         "step.time_saved",
         "tiempo ganado a la disposición comparada más rápida con menos motores",
     ),
@@ -4222,6 +4284,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "step.yaw_gain",
         "velocidad de guiñada por ángulo de dirección",
+    ),
+    (
+        "step.yaw_gained",
+        "momento de guiñada ganado frente a la mejor disposición comparada con menos motores",
     ),
     (
         "step.yaw_of_layout",
@@ -4445,7 +4511,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("why.trace_fast", "la velocidad es mayor que 540 km/h"),
     (
         "why.trace_gap",
-        "faltan filas antes de esta: su paso es más de 1,5 veces el primero",
+        "faltan filas, aquí o antes: los pasos hasta esta se diferencian en más de 1,5 veces",
     ),
     (
         "why.trace_jump",

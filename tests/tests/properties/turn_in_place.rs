@@ -3,9 +3,11 @@
 use crate::scenarios::{Reach, config, topic, whole, with};
 use axlewright_core::Scenario;
 use axlewright_core::layout::Layout;
+use axlewright_core::planar::{Car, Controls};
 use axlewright_core::turn_in_place::{
     AxleState, Question, Turn, Verdict, drilling, judge, slides_m, split_turn,
 };
+use axlewright_core::vehicle::DEMO_NAMES;
 use axlewright_tests::{assert_equal_relative, show};
 use core::f64::consts::TAU;
 use proptest::prelude::*;
@@ -285,21 +287,28 @@ proptest! {
         }
     }
 
-    /// F9 (read): a wheel that is not steered is tangent to its path only if the car does not yaw.
+    /// F9 (read): a wheel that is not steered is tangent to its path only if the car does not yaw. So of a car
+    /// that yaws at most one axle rolls without scrub.
     #[test]
-    fn f9_a_wheel_is_tangent_to_its_path_only_without_yaw(
-        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)
+    fn f9_wheels_are_tangent_to_their_paths_only_without_yaw(
+        u in -30.0..30.0_f64, v in -10.0..10.0_f64, r in -3.0..3.0_f64, at in 0..4_usize,
     ) {
-        let Some((question, turn)) = turn_of(&scenario) else {
-            return Ok(());
+        let mut scenario = Scenario::default();
+        scenario.set("vehicle.base", DEMO_NAMES[at]).unwrap();
+        let car = Car::from_scenario(&scenario, Layout::F2R2).unwrap();
+        let length_m = car.chassis.wheelbase_m();
+        let across = |velocity: (f64, f64, f64)| {
+            let state = car.rolling(&Controls::steered(0.0, 0.0), velocity);
+            [0, 1, 2, 3].map(|wheel| car.hub_m_s(&state, wheel).1)
         };
-        // Across the wheel a patch slides by its distance from the centre, per radian: nothing only where
-        // the centre lies on its axle.
-        let wheelbase_m = question.chassis.wheelbase_m();
-        let slides = slides_m(&turn, (&question.front, &question.rear), wheelbase_m);
-        let across = slides[0].1 + slides[1].1;
-        assert_equal_relative("across", &show(&scenario), (across, wheelbase_m), 1e-12, 0.0);
-        prop_assert!(turn.rolling.is_some() || (slides[0].1 > 0.0 && slides[1].1 > 0.0));
+        let [front_left, front_right, rear_left, rear_right] = across((u, v, r));
+        let case = format!("{u} {v} {r}");
+        // Both wheels of an axle cross their paths alike, and the axles differ by the yaw over the wheelbase.
+        assert_equal_relative("front", &case, (front_left, front_right), 1e-12, 1.0);
+        assert_equal_relative("rear", &case, (rear_left, rear_right), 1e-12, 1.0);
+        assert_equal_relative("yaw", &case, (front_left - rear_left, r * length_m), 1e-12, 10.0);
+        prop_assert!(front_left.abs().max(rear_left.abs()) >= 0.5 * r.abs() * length_m * (1.0 - 1e-9));
+        prop_assert_eq!(across((u, 0.0, 0.0)), [0.0; 4]);
     }
 }
 
