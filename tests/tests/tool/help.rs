@@ -261,7 +261,8 @@ fn a_study_on_a_terminal_tells_how_far_it_is_and_what_time_is_left() {
     let told: Vec<&str> = text.split(" rows/s  ").collect();
     let mut done = Vec::new();
     for (before, after) in told.iter().zip(&told[1..]) {
-        let (before, _) = before.rsplit_once(&format!("/{ROWS}")).unwrap();
+        let (before, rate) = before.rsplit_once(&format!("/{ROWS}  ")).unwrap();
+        assert!(rate.parse::<u64>().is_ok(), "{rate:?} rows a second");
         let rows: usize = before.rsplit(' ').next().unwrap().parse().unwrap();
         let percent = before
             .rsplit_once(" %")
