@@ -8,7 +8,8 @@ use axlewright_core::launch::{
 };
 use axlewright_core::layout::Layout;
 use axlewright_core::traction;
-use axlewright_tests::{assert_equal_relative, show};
+use axlewright_core::vehicle::DEMO_NAMES;
+use axlewright_tests::{assert_equal_relative, scenario, show};
 use proptest::prelude::*;
 
 /// Any layout is run, whatever the scenario names.
@@ -170,39 +171,28 @@ proptest! {
     }
 }
 
-proptest! {
-    #![proptest_config(config(60))]
-
-    /// "Without traction control it does harm [...], because tyres that slide hold less than tyres that just
-    /// slip." Said of wheels that spin: over the first foot, and where they hardly slip, a controller gains
-    /// nothing.
-    #[test]
-    fn spinning_wheels_make_no_launch_quicker(
-        scenario in whole(topic("launch"), Reach::Usual, &["layouts", "launch.slip_target", "surface.friction_sliding"]),
-        sliding in 0.7..0.95,
-    ) {
-        let sliding = sliding * scenario.number("surface.friction_peak").unwrap();
-        let Ok(with_both) = with_sliding(&scenario, sliding) else { return Ok(()); };
-        let with_both = with_word(&with_both, "launch.model", "full");
-        let of = |word: &str| {
-            Question::from_scenario(&with_word(&with_both, "launch.traction_control", word)).ok()
-        };
-        let (Some(held), Some(free)) = (of("on"), of("off")) else { return Ok(()); };
-        for layout in [scenario.layout(), Layout::F1R1] {
-            let (held, free) = (run(&held, layout), run(&free, layout));
-            let driven = [layout.front().motors() > 0, layout.rear().motors() > 0];
-            let spins = (0..2).all(|axle| !driven[axle] || free.peak_slip[axle] > 0.5);
-            let times = [held, free].map(|run| run.marks[MARK_60_MPH].map(|mark| mark.time_s));
-            if let ([Some(held), Some(free)], true) = (times, spins) {
-                let case = format!("{layout:?}: {}", show(&with_both));
-                prop_assert!(held <= free, "{} s with control, {} s without: {}", held, free, case);
+/// "Without traction control it does harm [...], because tyres that slide hold less than tyres that just
+/// slip." Said of ordinary cars whose wheels spin, as the demo vehicles are. It is no law: over the first foot,
+/// or with a tyre that wants a quarter of slip for its peak, a controller may lose a little.
+#[test]
+fn spinning_wheels_make_no_launch_of_a_demo_vehicle_quicker() {
+    let mut spun = 0;
+    for base in DEMO_NAMES {
+        for layout in Layout::ALL {
+            let [held, free] = ["on", "off"].map(|word| {
+                let car = scenario(&[("vehicle.base", base), ("launch.traction_control", word)]);
+                run(&Question::from_scenario(&car).unwrap(), layout)
+            });
+            if free.peak_slip.iter().all(|slip| *slip < 0.5) {
+                continue;
             }
+            spun += 1;
+            let [held, free] = [held, free].map(|run| run.marks[MARK_60_MPH].unwrap().time_s);
+            assert!(
+                held < free,
+                "{base} {layout:?}: {held} s held, {free} s spinning"
+            );
         }
     }
-}
-
-fn with_sliding(scenario: &Scenario, sliding: f64) -> Result<Scenario, axlewright_core::Problem> {
-    let mut changed = scenario.clone();
-    changed.set_number("surface.friction_sliding", sliding)?;
-    Ok(changed)
+    assert!(spun > 8, "only {spun} launches spin their wheels");
 }
