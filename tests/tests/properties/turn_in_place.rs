@@ -1,13 +1,14 @@
-//! Turning in place: forces, moments and energy balance; what must scale scales.
+//! Turning in place: forces, moments and energy balance; what must scale scales; where the centre goes
+//! (`site/pages/turn-in-place.md`).
 
 use crate::scenarios::{Reach, config, topic, whole, with};
-use axlewright_core::Scenario;
 use axlewright_core::layout::Layout;
 use axlewright_core::planar::{Car, Controls};
 use axlewright_core::turn_in_place::{
     AxleState, Question, Turn, Verdict, drilling, judge, slides_m, split_turn,
 };
 use axlewright_core::vehicle::DEMO_NAMES;
+use axlewright_core::{Problem, Scenario};
 use axlewright_tests::{assert_equal_relative, show};
 use core::f64::consts::TAU;
 use proptest::prelude::*;
@@ -263,6 +264,47 @@ proptest! {
         near("κ", two.speed_ratio_m, one.speed_ratio_m);
     }
 
+    /// "Put one side on better ground [...] the turning centre moves towards the side that grips less."
+    #[test]
+    fn the_centre_moves_towards_the_side_that_grips_less(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, SPLIT),
+        less in 0.6..0.99,
+    ) {
+        let right = scenario.number("surface.friction_sliding_right").unwrap();
+        let Ok(there) = with_left(&scenario, less * right) else { return Ok(()); };
+        let Ok(question) = Question::from_scenario(&there) else { return Ok(()); };
+        // With far less friction on one side the car drives off.
+        let Ok(turn) = split_turn(&question) else { return Ok(()); };
+        let case = format!("{turn:?}, {}", show(&there));
+        prop_assert!(turn.centre_to_left_m > 0.0, "{}", case);
+        let Ok(even) = with_left(&scenario, right) else { return Ok(()); };
+        let even = split_turn(&Question::from_scenario(&even).unwrap()).unwrap();
+        let size = question.chassis.wheelbase_m();
+        assert_equal_relative("y, even", &case, (even.centre_to_left_m, 0.0), 1e-6, size);
+    }
+
+    /// "No motor torque mends that: both sides grow with the same friction": whether one driven pair can turn
+    /// the car against the other axle does not depend on the ground.
+    #[test]
+    fn no_ground_lets_a_pair_drag_the_other_axle(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL),
+        factor in 0.2..2.0,
+    ) {
+        let friction = scenario.number("surface.friction_sliding").unwrap() * factor;
+        let other = with(&scenario, "surface.friction_sliding", friction);
+        let questions = [&scenario, &other].map(Question::from_scenario);
+        let [Ok(one), Ok(two)] = questions else { return Ok(()); };
+        for layout in [Layout::F2, Layout::R2, Layout::F1R2, Layout::F2R1] {
+            let (one, two) = (judge(&one, layout), judge(&two, layout));
+            let (Some((drives, holds)), Some(other)) = (one.pair_moments_n_m, two.pair_moments_n_m) else {
+                continue;
+            };
+            let case = format!("{layout:?} × {factor}: {}", show(&scenario));
+            assert_equal_relative("driving", &case, (other.0, factor * drives), 1e-11, 0.0);
+            assert_equal_relative("holding", &case, (other.1, factor * holds), 1e-11, 0.0);
+        }
+    }
+
     /// K7 (read): the pivoting moment of a patch falls once the wheel is driven, so the bound is one.
     #[test]
     fn k7_a_sliding_patch_resists_less_than_its_bound(
@@ -310,6 +352,13 @@ proptest! {
         prop_assert!(front_left.abs().max(rear_left.abs()) >= 0.5 * r.abs() * length_m * (1.0 - 1e-9));
         prop_assert_eq!(across((u, 0.0, 0.0)), [0.0; 4]);
     }
+}
+
+/// The scenario with its own sliding friction under the left wheels.
+fn with_left(scenario: &Scenario, friction: f64) -> Result<Scenario, Problem> {
+    let mut changed = scenario.clone();
+    changed.set_number("surface.friction_sliding_left", friction)?;
+    Ok(changed)
 }
 
 fn scales(scenario: &Scenario, other: &Scenario, factor: f64) {
