@@ -150,6 +150,8 @@ pub(super) const QUESTIONS: &[Question] = &[
     },
     Question {
         id: "read_speed",
+        // The layout has no part in it; one is quicker to compute than all.
+        fixed: &[("layouts", "R1"), ("layout", "R1")],
         varied: &[Vary::steps(RADIUS, (40, 120, 5), 1, "m")],
         parts: &["target"],
         curve: Some(Curve {

@@ -14,6 +14,18 @@ const TOLD: &[&str] = &[
     HEIGHT,
 ];
 
+/// Where the motors may limit, a reader must be able to see whether they do.
+const MOTORS_TOLD: &[&str] = &[
+    FRICTION,
+    "vehicle.mass",
+    "vehicle.wheelbase",
+    TO_FRONT,
+    HEIGHT,
+    "vehicle.motor_torque",
+    "vehicle.motor_ratio",
+    "vehicle.wheel_radius",
+];
+
 /// What would take the place of the friction that a question tells or asks for.
 const OTHER_FRICTIONS: &[&str] = &[
     "surface.kind",
@@ -107,7 +119,7 @@ pub(super) const QUESTIONS: &[Question] = &[
             Vary::steps("vehicle.motor_torque", (200, 600, 50), 1, "N·m"),
             Vary::percent(TO_FRONT, 75, 110, 5),
         ],
-        told: TOLD,
+        told: MOTORS_TOLD,
         kind: Kind::Choice(Choice::Rank {
             output: LIMIT,
             falling: true,
