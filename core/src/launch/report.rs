@@ -262,7 +262,14 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         if let Some(speed_m_s) = shown_speed(scenario, &question, layout) {
             sheet.given("V_t", speed_m_s, D::Speed);
             let path = "layouts.*.speed_at_time";
-            sheet.step("step.speed_at_time", "V_t", path, "1*V_t", speed_m_s, D::Speed);
+            sheet.step(
+                "step.speed_at_time",
+                "V_t",
+                path,
+                "1*V_t",
+                speed_m_s,
+                D::Speed,
+            );
         }
         sheet.begin("");
     }

@@ -20,6 +20,7 @@ const TOLD: &[&str] = &[
     POWER,
     "vehicle.motor_ratio",
     "vehicle.wheel_radius",
+    "vehicle.rotor_inertia",
     // Without one of them the tyres grip at once, or the body has no springs.
     "vehicle.tyre_peak_slip",
     "vehicle.tyre_relaxation_length",
@@ -85,12 +86,18 @@ pub(super) const QUESTIONS: &[Question] = &[
     Question {
         id: "order",
         // Two motors each: the power is the same, only the place of it differs.
-        fixed: &[("layouts", "F2 R2 F1R1"), ("layout", "F1R1")],
+        fixed: &[
+            ("layouts", "F2 R2 F1R1"),
+            ("layout", "F1R1"),
+            // So strong at rest that the tyres of one axle cannot take it.
+            ("vehicle.motor_torque", "600 N·m"),
+            (FRICTION, "0.8"),
+        ],
         varied: &[
             Vary::steps(FRICTION, (20, 100, 5), 100, ""),
             Vary::percent("vehicle.cg_to_front_axle", 70, 105, 5),
         ],
-        hides: SLIDING,
+        hides: &["surface.friction_sliding", "surface.kind"],
         told: TOLD,
         kind: Kind::Choice(Choice::Rank {
             output: TO_60,
@@ -236,10 +243,7 @@ pub(super) const QUESTIONS: &[Question] = &[
             (Vary::percent(MASS, 120, 120, 1), TO_60),
             (Vary::percent(FRICTION, 80, 80, 1), TO_60),
             // "The time to 60 is a matter of power."
-            (
-                Vary::percent(POWER, 150, 150, 1),
-                "layouts.*.rollout_time",
-            ),
+            (Vary::percent(POWER, 150, 150, 1), "layouts.*.rollout_time"),
             (Vary::percent("vehicle.cg_height", 130, 130, 1), TO_60),
             (
                 Vary::percent(FRICTION, 120, 120, 1),

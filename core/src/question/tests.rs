@@ -151,12 +151,7 @@ const LACKING: &[(&str, &str, &str)] = &[
 fn every_topic_has_ten_questions_and_every_kind_but_what_it_lacks_on_purpose() {
     for topic in TOPICS {
         let questions = of(topic);
-        assert!(
-            questions.len() >= 10,
-            "{}: {}",
-            topic.name,
-            questions.len()
-        );
+        assert!(questions.len() >= 10, "{}: {}", topic.name, questions.len());
         let has = |wanted: &str| questions.iter().any(|question| kind(question) == wanted);
         assert!(
             KINDS.iter().filter(|kind| has(kind)).count() >= 4,

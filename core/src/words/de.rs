@@ -1903,7 +1903,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.rollout_time",
         "Zeit für den ersten Fuß (Rollout)",
     ),
-    ("output.launch.speed_at_time", "Geschwindigkeit zum gezeigten Zeitpunkt"),
+    (
+        "output.launch.speed_at_time",
+        "Geschwindigkeit zum gezeigten Zeitpunkt",
+    ),
     ("output.launch.time_to_100_km_h", "Zeit bis 100 km/h"),
     ("output.launch.time_to_160_km_h", "Zeit bis 160 km/h"),
     ("output.launch.time_to_60_mph", "Zeit bis 60 mph"),
@@ -3371,7 +3374,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.why.height",
         "Ein höherer Schwerpunkt verlagert mehr Last, also passt beides schon bei kleinerer Beschleunigung zusammen: h steht unter dem Bruchstrich.",
     ),
-    ("question.why.lever", "Drehmoment ist Kraft mal Hebel, hier der Radius des Rades."),
+    (
+        "question.why.lever",
+        "Drehmoment ist Kraft mal Hebel, hier der Radius des Rades.",
+    ),
     (
         "question.why.magnet",
         "Ein Magnet lässt sich nicht abschalten: sein Feld wandert auch dann durch das Eisen, wenn der Motor kein Drehmoment gibt.",
@@ -3380,7 +3386,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.why.mass",
         "Eine Masse ist keine Kraft. Das Gewicht ist Masse mal g.",
     ),
-    ("question.why.mean", "Das Mittel zweier Kräfte ist die Hälfte ihrer Summe."),
+    (
+        "question.why.mean",
+        "Das Mittel zweier Kräfte ist die Hälfte ihrer Summe.",
+    ),
     (
         "question.why.ratio",
         "Nach der Hinterachse ist gefragt, also steht ihre Last über dem Bruchstrich.",
@@ -4172,7 +4181,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Gleitgeschwindigkeit einer hinteren Aufstandsfläche durch Gierrate",
     ),
     ("step.slope_angle", "Neigungswinkel aus der Steigung"),
-    ("step.speed_at_time", "Geschwindigkeit zum gezeigten Zeitpunkt: aus der Fahrt abgelesen"),
+    (
+        "step.speed_at_time",
+        "Geschwindigkeit zum gezeigten Zeitpunkt: aus der Fahrt abgelesen",
+    ),
     (
         "step.speed_ratio",
         "Radgeschwindigkeit durch Gierrate: Was die Räder hineingeben, nimmt das Gleiten heraus",

@@ -2587,7 +2587,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.launch.quarter_time.hint",
         "Most of the way goes by while power limits. From there, energy is power times time.",
     ),
-    ("question.launch.read_time", "The chart is of one launch. When does the car reach {0}?"),
+    (
+        "question.launch.read_time",
+        "The chart is of one launch. When does the car reach {0}?",
+    ),
     (
         "question.launch.read_time.hint",
         "Go across from the speed to the line, then down to the time. Estimate between the lines of the grid.",
@@ -3251,7 +3254,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.why.height",
         "A higher centre of gravity moves more load, so the match comes at a lower acceleration: h divides.",
     ),
-    ("question.why.lever", "Torque is force times its lever, the radius of the wheel."),
+    (
+        "question.why.lever",
+        "Torque is force times its lever, the radius of the wheel.",
+    ),
     (
         "question.why.magnet",
         "A magnet cannot be switched off: its field moves through the iron also when the motor gives no torque.",
@@ -3260,7 +3266,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.why.mass",
         "A mass is no force. The weight is the mass times g.",
     ),
-    ("question.why.mean", "A mean of two forces is half their sum."),
+    (
+        "question.why.mean",
+        "A mean of two forces is half their sum.",
+    ),
     (
         "question.why.ratio",
         "The rear axle is asked about, so its load stands above the line.",
@@ -4010,7 +4019,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "sliding speed of a rear patch over yaw rate",
     ),
     ("step.slope_angle", "slope angle from the grade"),
-    ("step.speed_at_time", "speed at the time shown: read off the run"),
+    (
+        "step.speed_at_time",
+        "speed at the time shown: read off the run",
+    ),
     (
         "step.speed_ratio",
         "wheel speed over yaw rate: what the wheels put in is what sliding takes out",

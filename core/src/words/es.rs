@@ -1975,7 +1975,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.rollout_time",
         "tiempo del primer pie (rollout)",
     ),
-    ("output.launch.speed_at_time", "velocidad en el instante mostrado"),
+    (
+        "output.launch.speed_at_time",
+        "velocidad en el instante mostrado",
+    ),
     ("output.launch.time_to_100_km_h", "tiempo hasta 100 km/h"),
     ("output.launch.time_to_160_km_h", "tiempo hasta 160 km/h"),
     ("output.launch.time_to_60_mph", "tiempo hasta 60 mph"),
@@ -2770,7 +2773,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.launch.quarter_time.hint",
         "En la mayor parte del camino limita la potencia. Ahí la energía es potencia por tiempo.",
     ),
-    ("question.launch.read_time", "El gráfico es de una salida. ¿Cuándo alcanza el vehículo {0}?"),
+    (
+        "question.launch.read_time",
+        "El gráfico es de una salida. ¿Cuándo alcanza el vehículo {0}?",
+    ),
     (
         "question.launch.read_time.hint",
         "Vaya de la velocidad en horizontal hasta la línea y baje al tiempo. Estime entre las líneas de la cuadrícula.",
@@ -3437,7 +3443,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.why.height",
         "Un centro de gravedad más alto traslada más carga, y la coincidencia llega con menos aceleración: h divide.",
     ),
-    ("question.why.lever", "El par es la fuerza por su brazo, el radio de la rueda."),
+    (
+        "question.why.lever",
+        "El par es la fuerza por su brazo, el radio de la rueda.",
+    ),
     (
         "question.why.magnet",
         "Un imán no se puede apagar: su campo recorre el hierro también cuando el motor no da par.",
@@ -3446,7 +3455,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.why.mass",
         "Una masa no es una fuerza. El peso es la masa por g.",
     ),
-    ("question.why.mean", "La media de dos fuerzas es la mitad de su suma."),
+    (
+        "question.why.mean",
+        "La media de dos fuerzas es la mitad de su suma.",
+    ),
     (
         "question.why.ratio",
         "Se pregunta por el eje trasero, así que su carga está encima de la raya.",
@@ -4256,7 +4268,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.slope_angle",
         "ángulo de la cuesta a partir de la pendiente",
     ),
-    ("step.speed_at_time", "velocidad en el instante mostrado: leída en la simulación"),
+    (
+        "step.speed_at_time",
+        "velocidad en el instante mostrado: leída en la simulación",
+    ),
     (
         "step.speed_ratio",
         "velocidad de rueda entre velocidad de guiñada: lo que ponen las ruedas es lo que quita el deslizamiento",

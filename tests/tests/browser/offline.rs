@@ -174,7 +174,10 @@ async fn the_one_file_works_from_disk_with_the_network_cut() {
     // The page for lost addresses has no place in a file that has one address.
     let mut pages = crate::course::pages();
     pages.retain(|page| page != "404.html" && !page.contains('/'));
-    let mut slugs: Vec<&str> = pages.iter().filter_map(|p| p.strip_suffix(".html")).collect();
+    let mut slugs: Vec<&str> = pages
+        .iter()
+        .filter_map(|p| p.strip_suffix(".html"))
+        .collect();
     slugs.sort_unstable();
     assert_eq!(articles, slugs);
     let found = window
