@@ -43,7 +43,8 @@ const visit = (root, inside) => {
     if (box.width > 1 && box.right > document.documentElement.clientWidth + 1) wide.push(name);
     const hides = getComputedStyle(e).overflowX !== 'visible';
     if (hides && e.clientWidth > 1 && e.scrollWidth > e.clientWidth + 1) wide.push('cut: ' + name);
-    if (e.matches('input, button, select, textarea, nav') && box.width > 1) controls.push(name);
+    // The field of a question stays: it can be filled in by hand.
+    if (e.matches('input, button, select, textarea, nav') && box.width > 1 && !e.closest('.question')) controls.push(name);
     if (!inside && e.matches('ol.working > li') && !e.closest('.practice')) steps += 1;
   }
 };
