@@ -72,7 +72,7 @@ async fn each_topic_prints_whole_on_both_papers() {
             let print = json!({ "media": "print" });
             window.debug("Emulation.setEmulatedMedia", print).await;
             let sheet = json!({
-                "width": (96.0 * (width - MARGINS)).floor(), "height": 900,
+                "width": (96.0 * (width - MARGINS)) as u32, "height": 900,
                 "deviceScaleFactor": 1, "mobile": false,
             });
             window

@@ -58,7 +58,7 @@ fn no_link_and_no_anchor_is_dead() {
                     continue;
                 }
                 let address = from_root(page, &address);
-                let (rest, anchor) = address.split_once('#').unwrap_or((&address, ""));
+                let (rest, anchor) = address.split_once('#').unwrap_or((address.as_str(), ""));
                 let file = match rest.split('?').next().unwrap_or("") {
                     "" => *page,
                     file => file,
@@ -224,7 +224,7 @@ fn weight(page: &str, html: &str) -> u64 {
             _ => None,
         };
         let file = address.map(|a| from_root(page, a.split('?').next().unwrap_or(a)));
-        files.extend(file.filter(|file| file != CLASSIC));
+        files.extend(file.filter(|file| file != CLASSIC && !file.contains("data:")));
     }
     let size = |file: &String| {
         let data = std::fs::metadata(site.out.join(file));
