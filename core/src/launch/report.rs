@@ -3,9 +3,11 @@
 use super::run::{MARKS, Mark, Run};
 use super::state::AxleLimit;
 use super::{
-    MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Question, course,
+    MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Question, at_time,
+    course,
 };
 use crate::error::Problem;
+use crate::layout::Layout;
 use crate::scenario::Scenario;
 use crate::topic::{
     Output, OutputKind, Part, Reading, ReadingValue, Readings, Sentence, Topic, plain, quantity,
@@ -105,6 +107,7 @@ const OUTPUTS: &[Output] = &[
     quantity("layouts.*.motor_energy", "E_m", D::Energy, 4, false),
     quantity("layouts.*.tyre_heat", "Q", D::Energy, 3, false),
     quantity("layouts.*.end_speed", "V_e", D::Speed, 3, false),
+    quantity("layouts.*.speed_at_time", "V_t", D::Speed, 3, false),
 ];
 
 /// Times of the marks, in the order of the marks: name, symbol.
@@ -157,6 +160,12 @@ fn read_off(run: &Run) -> [Option<f64>; 5] {
     ]
 }
 
+/// Speed at the time that is shown \[m/s\]: of the layout that is shown, where the scenario gives a time.
+fn shown_speed(scenario: &Scenario, question: &Question, layout: Layout) -> Option<f64> {
+    let time_s = scenario.given_number("launch.time")?;
+    (layout == scenario.layout()).then(|| at_time(question, layout, time_s).0.speed_m_s)
+}
+
 /// Energy from the motors' shafts up to 60 mph, and the heat of slip in it \[J\].
 fn energies(question: &Question, mark: &Mark) -> (f64, f64) {
     let taken_j = mark.taken_j(question.chassis.mass_kg());
@@ -202,6 +211,10 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
             add("layouts.*.motor_energy", Some(energy_j));
             add("layouts.*.tyre_heat", Some(heat_j));
         }
+        add(
+            "layouts.*.speed_at_time",
+            shown_speed(scenario, &question, layout),
+        );
         let word = ReadingValue::Word(run.outcome.word());
         readings.add("layouts.*.outcome", layout.name(), word);
         for (axle, name) in PHASES.into_iter().enumerate() {
@@ -272,6 +285,18 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         }
         if let Some(mark) = &run.marks[MARK_60_MPH] {
             write_energies(&mut sheet, &question, mark);
+        }
+        if let Some(speed_m_s) = shown_speed(scenario, &question, layout) {
+            sheet.given("V_t", speed_m_s, D::Speed);
+            let path = "layouts.*.speed_at_time";
+            sheet.step(
+                "step.speed_at_time",
+                "V_t",
+                path,
+                "1*V_t",
+                speed_m_s,
+                D::Speed,
+            );
         }
         sheet.begin("");
     }

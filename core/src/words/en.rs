@@ -1856,6 +1856,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.rollout_time",
         "time for the first foot (rollout)",
     ),
+    ("output.launch.speed_at_time", "speed at the time shown"),
     ("output.launch.time_to_100_km_h", "time to 100 km/h"),
     (
         "output.launch.time_to_100_km_h_after_rollout",
@@ -2289,6 +2290,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Take off the cost of all other parts, then divide by the number of motors.",
     ),
     (
+        "question.choice.order",
+        "The motors are strong enough. Which layout starts with most to spare on a grade of {0}, which with least, and why?",
+    ),
+    (
+        "question.choice.order.front_load",
+        "F1R1, then F1, then R1. At the limit the front tyres of F1 carry more than the rear tyres of R1.",
+    ),
+    (
+        "question.choice.order.hint",
+        "Take the load of each driven axle on the grade, at the limit. Strong motors do not make tyres hold more.",
+    ),
+    (
+        "question.choice.order.pushing",
+        "R1, then F1R1, then F1. Uphill all the load is on the rear wheels.",
+    ),
+    (
+        "question.choice.order.rear_load",
+        "F1R1, then R1, then F1. At the limit the rear tyres of R1 carry more than the front tyres of F1.",
+    ),
+    (
+        "question.choice.order.torque",
+        "F1R1, then R1, then F1. Two motors give twice the torque, and the torque decides.",
+    ),
+    (
         "question.choice.parts",
         "How many parts does layout {0} have: motors, inverters, gear sets, half shafts, differentials and disconnects?",
     ),
@@ -2303,6 +2328,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.choice.power_for_volume.hint",
         "Every litre serves all of the power: add up the litres that one kilowatt takes in motor, inverter and gears.",
+    ),
+    (
+        "question.choice.read_grade",
+        "The chart is of one car with one motor behind (R1). On which grade is an acceleration of {0} left?",
+    ),
+    (
+        "question.choice.read_grade.hint",
+        "Go across from the acceleration to the line, then down to the grade. Estimate between the lines of the grid.",
     ),
     (
         "question.choice.refused",
@@ -2373,6 +2406,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.cornering.needed_speed.hint",
         "V²/R is the lateral acceleration. Put g in as 9.81 m/s².",
+    ),
+    (
+        "question.cornering.read_speed",
+        "The chart is of one turn. At which speed does it ask for a lateral acceleration of {0}?",
+    ),
+    (
+        "question.cornering.read_speed.hint",
+        "Go across from the acceleration to the line, then down to the speed. Twice the speed asks for four times the acceleration.",
     ),
     (
         "question.cornering.speed_lost",
@@ -2538,6 +2579,38 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Begin with the kinetic energy of the car. Wheels and rotors, slip, gears, air and road take some more.",
     ),
     (
+        "question.launch.needed_power",
+        "One motor on each axle (F1R1), with traction control: how much power must each motor have for a time to 60 mph of {0}?",
+    ),
+    (
+        "question.launch.needed_power.hint",
+        "Once the motors limit, energy grows with the time: the kinetic energy at 60 mph over both motors' power is about the time that this part takes.",
+    ),
+    (
+        "question.launch.order",
+        "F1R1, F2 and R2 have two like motors each. Which is first at 60 mph, which last, and why?",
+    ),
+    (
+        "question.launch.order.front_heavy",
+        "F1R1, then F2, then R2. The front axle carries so much that it holds more than the rear one even while the car accelerates.",
+    ),
+    (
+        "question.launch.order.grip_alone",
+        "F1R1, then R2, then F2. The tyres limit R2 all the way to 60 mph: its power has no part in the time.",
+    ),
+    (
+        "question.launch.order.hint",
+        "Find the force that the driven tyres hold, and the speed at which the motors' power gives no more than that force. Is it above 60 mph?",
+    ),
+    (
+        "question.launch.order.pushing",
+        "R2, then F1R1, then F2. Wheels that push hold more than wheels that pull.",
+    ),
+    (
+        "question.launch.order.then_power",
+        "F1R1, then R2, then F2. The tyres limit R2 at first, then its motors do.",
+    ),
+    (
         "question.launch.quarter_after_rollout",
         "One motor behind (R1), with traction control: which time for the quarter mile is stated if the clock starts after the first foot?",
     ),
@@ -2560,6 +2633,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.launch.quarter_time.hint",
         "Most of the way goes by while power limits. From there, energy is power times time.",
+    ),
+    (
+        "question.launch.read_time",
+        "The chart is of one launch. When does the car reach {0}?",
+    ),
+    (
+        "question.launch.read_time.hint",
+        "Go across from the speed to the line, then down to the time. Estimate between the lines of the grid.",
     ),
     (
         "question.launch.rollout",
@@ -2731,12 +2812,48 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Three like motors give a third of the torque in front. At which acceleration is a third of the load in front?",
     ),
     (
+        "question.motor_split.order",
+        "Every motor gives the same torque. Which layout has the highest limit before a tyre slips, which the lowest, and why?",
+    ),
+    (
+        "question.motor_split.order.count",
+        "F1R2, then F2R1, then F1R1. Three motors always hold more than two.",
+    ),
+    (
+        "question.motor_split.order.front_heavy",
+        "F1R1, then F2R1, then F1R2. At the limit a half of the torque in front fits the load best, and two thirds better than a third.",
+    ),
+    (
+        "question.motor_split.order.half",
+        "F1R1, then F1R2, then F2R1. At the limit a half of the torque in front fits the load best, and a third better than two thirds.",
+    ),
+    (
+        "question.motor_split.order.hint",
+        "The front shares of the torque are 1/2, 1/3 and 2/3. Compare them with the front share of the load at the limit.",
+    ),
+    (
+        "question.motor_split.order.rest",
+        "F1R1, then F1R2, then F2R1. What fits is decided by the load at rest, whatever the acceleration.",
+    ),
+    (
+        "question.motor_split.order.third",
+        "F1R2, then F1R1, then F2R1. At the limit a third of the torque in front fits the load better than a half.",
+    ),
+    (
         "question.motor_split.power_needed",
         "Like motors, one on each axle (F1R1): how much power must each be able to give to stay at the traction limit up to {0}?",
     ),
     (
         "question.motor_split.power_needed.hint",
         "Power is force times speed. Which axle asks for more force?",
+    ),
+    (
+        "question.motor_split.read_friction",
+        "The chart is of one car with like motors, one in front and two behind (F1R2). How much friction does it need to accelerate at {0}?",
+    ),
+    (
+        "question.motor_split.read_friction.hint",
+        "Go across from the acceleration to the line, then down to the friction. Where the line bends, the other axle begins to limit.",
     ),
     (
         "question.motor_split.share_at_limit",
@@ -2782,6 +2899,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.nothing_drawn",
         "No line has been drawn yet. Draw {0}.",
     ),
+    ("question.order", "order and reason"),
     ("question.outside", "That is outside the tolerance of {0}."),
     (
         "question.packaging.change.hint",
@@ -2834,6 +2952,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.packaging.power_density.hint",
         "It is less than the smallest of the three. Take any power and add up volumes.",
+    ),
+    (
+        "question.packaging.read_angle",
+        "The chart is of one car. How far may its front wheels be steered so that {0} of room is left between them?",
+    ),
+    (
+        "question.packaging.read_angle.hint",
+        "Go across from the room to the line, then down to the angle. Estimate between the lines of the grid.",
     ),
     (
         "question.packaging.steer_limit",
@@ -2949,6 +3075,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "An open differential gives both wheels the same torque. Which wheel sets it?",
     ),
     (
+        "question.traction.order",
+        "Which layout has the highest traction limit here, which the lowest, and why? Each motor gives the stated torque.",
+    ),
+    (
+        "question.traction.order.front_heavy",
+        "F1R1, then F1, then R1. The tyres limit F1 and R1, and the front ones carry more even at the limit.",
+    ),
+    (
+        "question.traction.order.hint",
+        "For each driven axle find two forces: what its tyres hold at the limit, and what its motor gives. The smaller one counts.",
+    ),
+    (
+        "question.traction.order.motor",
+        "F1R1, then R1, then F1. R1 is limited by its motor, F1 by its tyres.",
+    ),
+    (
+        "question.traction.order.pushing",
+        "R1, then F1R1, then F1. Wheels that push hold more than wheels that pull.",
+    ),
+    (
+        "question.traction.order.tyres",
+        "F1R1, then R1, then F1. The tyres limit R1 and F1, and the rear ones carry more at the limit.",
+    ),
+    (
         "question.traction.read_friction",
         "The chart is of one car with one motor behind (R1). How much friction does it need to accelerate at {0}?",
     ),
@@ -2987,6 +3137,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.traction.what_limits.hint",
         "Compare the front share of the force with the front share of the load at the limit, not at rest.",
+    ),
+    (
+        "question.traction.wrong_line.hint",
+        "The last line must give the friction of the ground, because the tyres slip. From which line on does it go another way?",
     ),
     (
         "question.turn_in_place.change.hint",
@@ -3073,6 +3227,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Every patch uses all its friction, but only the part that points along the wheel asks for torque.",
     ),
     (
+        "question.turn_in_place.wrong_line.hint",
+        "Look at each line with its place on the car: which axle, how many wheels, which lever?",
+    ),
+    (
         "question.unit",
         "A number alone is taken in {0}; other units are read as well.",
     ),
@@ -3091,6 +3249,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("question.verdict_right", "You said: {0}. That is right."),
     ("question.verdict_wrong", "You said: {0}. Right is: {1}."),
+    (
+        "question.why.all_tyres",
+        "μ·g needs the friction of all four tyres. Here one axle drives, and it carries a part of the weight.",
+    ),
     (
         "question.why.arm",
         "The inertial force has the arm h, and the axle loads balance it over the wheelbase L.",
@@ -3120,6 +3282,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Above the base speed the field is weakened: it falls as the speed rises.",
     ),
     (
+        "question.why.front_sign",
+        "Acceleration takes load from the front axle, and with it force: the denominator is 1 + μ·h/L.",
+    ),
+    (
         "question.why.gearing",
         "The gears let the motor turn i times as fast as the wheel.",
     ),
@@ -3136,6 +3302,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "A higher centre of gravity moves more load, so the match comes at a lower acceleration: h divides.",
     ),
     (
+        "question.why.lever",
+        "Torque is force times its lever, the radius of the wheel.",
+    ),
+    (
         "question.why.magnet",
         "A magnet cannot be switched off: its field moves through the iron also when the motor gives no torque.",
     ),
@@ -3144,12 +3314,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "A mass is no force. The weight is the mass times g.",
     ),
     (
+        "question.why.mean",
+        "A mean of two forces is half their sum.",
+    ),
+    (
         "question.why.ratio",
         "The rear axle is asked about, so its load stands above the line.",
     ),
     (
         "question.why.side",
         "When the car accelerates, load goes to the rear axle and leaves the front one.",
+    ),
+    (
+        "question.why.slide_arm",
+        "The rear patches lie L − x behind the turning centre; x is the way to the front ones.",
     ),
     (
         "question.why.square",
@@ -3162,6 +3340,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.why.two_units",
         "Two drive units take twice the width of one.",
+    ),
+    (
+        "question.why.two_wheels",
+        "Two wheels share the load of the axle: each holds with half of it.",
     ),
     (
         "question.why.understeer",
@@ -3396,6 +3578,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("site.new_version", "A new version of these pages is here."),
     ("site.new_version_take", "Take it"),
+    ("site.new_window", "Opens in a new window"),
     ("site.no_questions", "This topic has no questions yet."),
     (
         "site.no_script",
@@ -3888,6 +4071,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "sliding speed of a rear patch over yaw rate",
     ),
     ("step.slope_angle", "slope angle from the grade"),
+    (
+        "step.speed_at_time",
+        "speed at the time shown: read off the run",
+    ),
     (
         "step.speed_ratio",
         "wheel speed over yaw rate: what the wheels put in is what sliding takes out",

@@ -27,6 +27,7 @@ mod many;
 mod offline;
 mod packages;
 mod places;
+mod print;
 mod question;
 mod routes;
 mod run;

@@ -2,9 +2,9 @@
 
 use crate::access::{judged, no_violation};
 use crate::hands::{goes, perform};
+use crate::print::{page_count, printed};
 use axlewright_tests::run;
 use axlewright_tests::session::{Window, answer_of_program, needed, site};
-use base64::Engine as _;
 use serde_json::{Value, json};
 use thirtyfour::{By, Key};
 
@@ -528,23 +528,8 @@ async fn the_handout_has_a_block_for_each_step_and_page_numbers() {
     let path = folder.path().join("handout.html");
     std::fs::write(&path, html.as_str().expect("a page")).expect("written");
     window.go(&format!("file://{}", path.display())).await;
-    let printed = window
-        .debug("Page.printToPDF", json!({ "preferCSSPageSize": true }))
-        .await;
-    let pdf = base64::engine::general_purpose::STANDARD
-        .decode(printed["data"].as_str().expect("data"))
-        .expect("a PDF");
-    if let Some(keep) = std::env::var_os("AXLEWRIGHT_PICTURES") {
-        std::fs::write(std::path::Path::new(&keep).join("handout.pdf"), &pdf).expect("kept");
-    }
-    let pages = pdf
-        .windows(11)
-        .filter(|part| part == b"/Type /Page")
-        .count()
-        - pdf
-            .windows(12)
-            .filter(|part| part == b"/Type /Pages")
-            .count();
+    let size = json!({ "preferCSSPageSize": true });
+    let pages = page_count(&printed(&window, "handout", size).await);
     assert!((2..=6).contains(&pages), "{pages} pages for six steps");
     window.close().await;
 }
