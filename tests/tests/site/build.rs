@@ -63,7 +63,7 @@ fn alone(test: &str) -> f64 {
     spent.split_whitespace().next().unwrap().parse().unwrap()
 }
 
-/// The budgets are of the program as it is released; here it is not optimised, and stays within them too.
+/// The budgets are of the program as it is released; here it is not optimised.
 #[test]
 fn a_build_and_an_edit_stay_within_their_time() {
     site(); // the elements are clean
