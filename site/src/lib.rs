@@ -19,6 +19,7 @@ pub mod search;
 pub mod serve;
 pub mod site;
 pub mod sources;
+pub(crate) mod slim;
 pub mod study;
 pub mod talk;
 pub mod theme;

@@ -12,7 +12,7 @@ const PAGE: &str = "talks.html";
 
 /// Runs a script that knows the first talk of the page as `talk`, its shadow root as `root`, and how to
 /// wait until a step is shown.
-async fn within(window: &Window, script: &str) -> Value {
+pub(crate) async fn within(window: &Window, script: &str) -> Value {
     let all = format!(
         "const talk = document.querySelector('axle-talk'); const root = talk.shadowRoot;\
          const press = (name) => root.querySelector(`[data-name=\"${{name}}\"]`).click();\
@@ -24,12 +24,12 @@ async fn within(window: &Window, script: &str) -> Value {
 }
 
 /// Opens the page and waits for the first step of its first talk.
-async fn opened(window: &Window) {
+pub(crate) async fn opened(window: &Window) {
     window.visit(PAGE).await;
     begun(window).await;
 }
 
-async fn begun(window: &Window) {
+pub(crate) async fn begun(window: &Window) {
     let script = "await customElements.whenDefined('axle-talk');\
         for (let i = 0; i < 100 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
         return talk.said;";
@@ -263,7 +263,7 @@ async fn a_question_waits_for_a_prediction() {
 }
 
 /// Draws on the figure with a pointer: presses, goes along a way, holds as long as told, lets go.
-async fn stroke(window: &Window, kind: &'static str, way: &[(f64, f64)], hold_ms: u64) {
+pub(crate) async fn stroke(window: &Window, kind: &'static str, way: &[(f64, f64)], hold_ms: u64) {
     let script = "root.querySelector('.board').scrollIntoView({ block: 'center' });\
         const box = root.querySelector('.board').getBoundingClientRect();\
         return [box.left, box.top, box.width, box.height];";

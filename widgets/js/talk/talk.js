@@ -6,6 +6,8 @@
 const CHANGE_MS = 700; // from one step's scenario to the next
 const PART_MS = 170; // between two parts that appear
 const SWIPE = 60; // CSS pixels
+const SWIPE_MS = 700; // who takes longer reads or draws
+const HELD = "input, select, button, summary, .grip"; // what a finger moves by itself
 
 const make = (name, attributes = {}, text) => {
   const made = document.createElement(name);
@@ -14,6 +16,8 @@ const make = (name, attributes = {}, text) => {
   return made;
 };
 const fill = (text, ...parts) => parts.reduce((filled, part, at) => filled.replace(`{${at}}`, part), text);
+// The width for which an element lays out its picture in a place so wide.
+const laidOut = (width) => Math.min(1000, Math.max(340, width));
 const frameOf = () => new Promise((done) => requestAnimationFrame(done));
 const pause = (time) => new Promise((done) => setTimeout(done, time));
 const still = () => matchMedia("(prefers-reduced-motion: reduce)").matches;
@@ -41,7 +45,11 @@ class AxleTalk extends HTMLElement {
   #topics = new Map(); // the element of each topic
   #shown; // the one on the stage
   #parts = {}; // places in the shadow root
-  #ink = new Ink(() => this.#toolsFollow());
+  #pinned; // the width that the ink on the stage keeps the picture at
+  #ink = new Ink(() => {
+    this.#toolsFollow();
+    if (this.#ink.width !== this.#pinned) this.#layBoard();
+  });
   #presenter = new Presenter(this);
   #reading; // ends a reading when a newer source is given
   #swipe;
@@ -94,26 +102,46 @@ class AxleTalk extends HTMLElement {
   async goTo(at) {
     if (!this.#outline || !(at >= 0 && at < this.steps)) return;
     const from = this.#asking ? this.#at - 1 : this.#at;
+    const before = [this.#at, this.#asking, this.#changed];
     this.#at = at;
     this.#asking = Boolean(this.#outline.steps[at].question) && !this.#asked.has(at);
     this.#changed = "";
     this.#what(false);
-    if (this.#asking) await this.#ask(at);
-    else await this.#show(at, from);
+    await this.#attempt(
+      () => (this.#asking ? this.#ask(at) : this.#show(at, from)),
+      () => { [this.#at, this.#asking, this.#changed] = before; },
+    );
+  }
+
+  // What goes wrong while the talk is given is told in a sentence: the elements were stopped, a file did not
+  // come. The last picture stays, and `back` goes to where it belongs.
+  async #attempt(act, back) {
+    const acting = act();
+    const turn = this.#turn;
+    try {
+      await acting;
+    } catch (error) {
+      if (turn !== this.#turn) return; // another page is on its way
+      back?.();
+      this.#parts.list.value = String(this.#at);
+      this.#toolsFollow();
+      this.#parts.notice.textContent = this.#words.stopped;
+      console.warn(`axlewright ${VERSION}: <axle-talk> ${error?.message ?? error}`);
+    }
   }
 
   // The speaker's changes are taken back.
   async restore() {
     if (this.#asking || !this.#outline) return;
     this.#changed = "";
-    await this.#show(this.#at, this.#at);
+    await this.#attempt(() => this.#show(this.#at, this.#at));
   }
 
   // The figure of the present step with the ink on it, as SVG text.
   async figure() {
-    const sheet = await this.#sheet(this.#at, "light");
+    const sheet = await this.#sheet(this.#at, "light", this.#changed, this.#ink.width);
     if (!sheet.svg) return null;
-    return new XMLSerializer().serializeToString(figureOf(sheet.svg, this.#inkOf(this.#at, sheet.svg)));
+    return new XMLSerializer().serializeToString(figureOf(sheet.svg, this.#inkOf(this.#at)));
   }
 
   get #words() {
@@ -129,9 +157,8 @@ class AxleTalk extends HTMLElement {
     this.#reading = new AbortController();
     const { signal } = this.#reading;
     try {
-      const text = await this.#source(signal);
-      if (text === null || signal.aborted) return;
-      const json = /^\s*\{/.test(text) ? text : JSON.stringify(parseToml(text));
+      const json = await this.#source(signal);
+      if (json === null || signal.aborted) return;
       this.#names = (JSON.parse(json).steps ?? []).map?.((step) => step?.topic).filter((name) => name !== undefined) ?? [];
       await elements.talk.init(this.#names);
       const outline = elements.talk.read(json);
@@ -161,20 +188,24 @@ class AxleTalk extends HTMLElement {
     }
   }
 
-  // The talk as text: a file, or data inside the element.
+  // The talk as JSON text, from a file or from data inside the element. No more of a file is read than a
+  // talk may hold.
   async #source(signal) {
     const src = this.getAttribute("src");
-    if (!src) return this.querySelector("script[type='application/json'], script[type='application/toml']")?.textContent ?? null;
-    const response = await fetch(new URL(src, this.baseURI), { signal });
-    if (!response.ok) throw new Error(`${src}: ${response.status}`);
-    const text = await response.text();
-    if (text.length > 1000000) throw new Error(`${src}: ${text.length}`);
-    return text;
+    const inside = this.querySelector("script[type='application/json'], script[type='application/toml']");
+    if (!src && !inside) return null;
+    try {
+      const text = src ? await elements.talk.text(new URL(src, this.baseURI), signal) : inside.textContent;
+      return elements.talk.checked(/^\s*\{/.test(text) ? text : JSON.stringify(parseToml(text)));
+    } catch (error) {
+      const [reason] = String(error?.message ?? error).split("\n");
+      throw new Error(fill(this.#words.source, `${(src ?? "").slice(0, 200)} (${reason})`.trim()));
+    }
   }
 
-  async #sheet(at, whole = "", changed = at === this.#at ? this.#changed : "") {
+  async #sheet(at, whole = "", changed = at === this.#at ? this.#changed : "", width = 0) {
     await elements.talk.init(this.#names); // after a trap there is another instance
-    const sheet = elements.talk.step(this.#json, at, changed, this.#units, whole);
+    const sheet = elements.talk.step(this.#json, at, changed, this.#units, whole, width);
     sheet.question = this.#outline.steps[at].question?.text;
     return sheet;
   }
@@ -276,12 +307,13 @@ class AxleTalk extends HTMLElement {
     count.textContent = fill(this.#words.step, at + 1, this.steps);
     list.value = String(at);
     this.#parts.note.textContent = sheet.note || this.#words.no_note;
+    this.#parts.notice.textContent = "";
     this.#toolsFollow();
   }
 
   #speak(sheet) {
     write(this.#parts.said, sheet.said);
-    this.#tellPresenter(sheet);
+    this.#attempt(() => this.#tellPresenter(sheet));
   }
 
   async #tellPresenter(sheet) {
@@ -330,7 +362,7 @@ class AxleTalk extends HTMLElement {
     this.#name(sheet, at);
     write(this.#parts.said, question.text);
     this.#parts.working.hidden = true;
-    this.#tellPresenter({ ...sheet, said: question.text });
+    this.#attempt(() => this.#tellPresenter({ ...sheet, said: question.text }));
     const form = this.#parts.question;
     form.hidden = false;
     if (!this.#predictions.has(at)) this.#predictions.set(at, question.choices ? question.choices.map(() => 0) : []);
@@ -389,10 +421,17 @@ class AxleTalk extends HTMLElement {
     return [row, list];
   }
 
-  async #answer() {
+  #answer() {
     const at = this.#at;
     this.#asking = false;
     this.#asked.add(at);
+    return this.#attempt(() => this.#verdict(at), () => {
+      this.#asking = true;
+      this.#asked.delete(at);
+    });
+  }
+
+  async #verdict(at) {
     await this.#show(at, at - 1);
     if (at !== this.#at) return;
     const sheet = await this.#sheet(at);
@@ -425,12 +464,14 @@ class AxleTalk extends HTMLElement {
     if (event.target !== this.#shown || this.#asking) return;
     this.#changed = JSON.stringify(event.detail);
     const at = this.#at;
-    const sheet = await this.#sheet(at);
-    if (at !== this.#at || !this.#changed) return;
-    this.#speak(sheet);
-    this.#toolsFollow();
-    this.#layBoard();
-    await this.#working(at);
+    await this.#attempt(async () => {
+      const sheet = await this.#sheet(at);
+      if (at !== this.#at || !this.#changed) return;
+      this.#name(sheet, at);
+      this.#speak(sheet);
+      this.#layBoard();
+      await this.#working(at);
+    });
   }
 
   // ---- ink
@@ -441,13 +482,31 @@ class AxleTalk extends HTMLElement {
       this.#shown.getAttribute("show") === "chart" ? ".chart canvas" : ".figure svg");
   }
 
+  // The part of the present element that says how wide its picture is laid out.
+  get #base() { return this.#shown?.shadowRoot?.querySelector("[part~='base']"); }
+
+  // The width for which the picture is laid out: that of its ink, or that of a frame.
+  #lay() {
+    const { stage } = this.#parts;
+    const framed = FRAMES[this.getAttribute("frame")];
+    this.#pinned = this.#ink.width;
+    const isOwn = !framed && Math.abs(laidOut(stage.clientWidth) - this.#pinned) < 1;
+    const laid = isOwn ? undefined : this.#pinned ?? framed;
+    const set = (name, value) => {
+      if (laid) stage.style.setProperty(name, value);
+      else stage.style.removeProperty(name);
+    };
+    const zoom = stage.clientWidth / laid;
+    set("--laid", `${laid}px`);
+    set("--zoom", String(framed ? zoom : Math.min(1, zoom)));
+    return framed;
+  }
+
   // Where the height is given, by the picture that a camera takes or by the whole screen, the figure is as
   // large as that lets it be, so that nothing is cut off and the caution stays in sight.
   #fit() {
     const { area, talk, stage } = this.#parts;
-    const framed = FRAMES[this.getAttribute("frame")];
-    if (framed) stage.style.setProperty("--zoom", String(stage.clientWidth / framed));
-    else stage.style.removeProperty("--zoom");
+    const framed = this.#lay();
     const box = framed ? area : talk;
     const picture = this.#picture?.getBoundingClientRect();
     if (!(framed || document.fullscreenElement === this) || area.classList.contains("open") || !picture?.width) {
@@ -458,7 +517,8 @@ class AxleTalk extends HTMLElement {
     const room = (framed ? area : this).clientHeight - parseFloat(paddingTop) - parseFloat(paddingBottom);
     const shown = [...box.children].map((child) => child.getBoundingClientRect()).filter(({ height }) => height > 0);
     const taken = Math.max(...shown.map(({ bottom }) => bottom)) - Math.min(...shown.map(({ top }) => top));
-    const share = Math.max(0.3, picture.width / stage.clientWidth * (1 + (room - taken) / picture.height));
+    const whole = this.#base?.getBoundingClientRect().width ?? stage.clientWidth;
+    const share = Math.max(0.3, picture.width / whole * (1 + (room - taken) / picture.height));
     stage.style.setProperty("--fit", `${Math.min(100, 100 * share)}%`);
   }
 
@@ -474,15 +534,15 @@ class AxleTalk extends HTMLElement {
       left: `${box.left - stage.left}px`, top: `${box.top - stage.top}px`,
       width: `${box.width}px`, height: `${box.height}px`,
     });
-    if (box.width > 0) this.#ink.lay(1000, 1000 * box.height / box.width);
+    const width = this.#pinned ?? picture.viewBox?.baseVal.width ?? laidOut((this.#base ?? this.#parts.stage).clientWidth);
+    if (box.width > 0) this.#ink.lay(width, width * box.height / box.width);
   }
 
-  // The ink of a step, scaled to a figure that Rust drew as SVG, whose width and height are in its text.
-  #inkOf(at, svg) {
-    const [, , width] = /viewBox="([\d.]+ [\d.]+) ([\d.]+)/.exec(svg) ?? [];
+  // The ink of a step, for a figure that was laid out for its width.
+  #inkOf(at) {
     const strokes = this.#ink.of(at, 3);
     if (!strokes.length) return [];
-    const group = svgTag("g", { transform: `scale(${Number(width ?? 1000) / 1000})` });
+    const group = svgTag("g");
     for (const stroke of strokes) {
       const colour = stroke.getAttribute("class").slice(4);
       stroke.removeAttribute("class");
@@ -516,7 +576,7 @@ class AxleTalk extends HTMLElement {
     parts.notes = make("section", { "class": "notes" });
     parts.notes.hidden = true;
     parts.transcript = make("details", { "class": "transcript", "part": "transcript" });
-    parts.transcript.addEventListener("toggle", () => this.#transcribe());
+    parts.transcript.addEventListener("toggle", () => this.#attempt(() => this.#transcribe()));
     parts.keys = make("details", { "class": "keys" });
     const head = make("header");
     head.append(parts.title, parts.count);
@@ -531,13 +591,16 @@ class AxleTalk extends HTMLElement {
     this.addEventListener("fullscreenchange", () => this.#layBoard());
     this.#watcher = new ResizeObserver(() => requestAnimationFrame(() => this.#layBoard()));
     this.#watcher.observe(parts.stage);
-    parts.stage.addEventListener("pointerdown", ({ clientX: x, clientY: y, pointerType }) => {
-      this.#swipe = pointerType === "touch" && this.#ink.tool === "off" ? { x, y } : undefined;
+    parts.stage.addEventListener("pointerdown", (event) => {
+      const { clientX: x, clientY: y, pointerType, timeStamp: time } = event;
+      const held = event.composedPath().some((place) => place.matches?.(HELD));
+      this.#swipe = pointerType === "touch" && this.#ink.tool === "off" && !held ? { x, y, time } : undefined;
     });
-    parts.stage.addEventListener("pointerup", ({ clientX: x, clientY: y }) => {
+    parts.stage.addEventListener("pointerup", ({ clientX: x, clientY: y, timeStamp: time }) => {
       const start = this.#swipe;
       this.#swipe = undefined;
-      if (!start || Math.abs(x - start.x) < Math.max(SWIPE, 2 * Math.abs(y - start.y))) return;
+      if (!start || time - start.time > SWIPE_MS) return;
+      if (Math.abs(x - start.x) < Math.max(SWIPE, 2 * Math.abs(y - start.y))) return;
       if (x < start.x) this.forward();
       else this.back();
     });
@@ -550,7 +613,7 @@ class AxleTalk extends HTMLElement {
     const button = (name, act, toggles) => {
       const made = make("button", { "type": "button", "data-name": name }, words[name]);
       if (toggles) made.setAttribute("aria-pressed", "false");
-      made.addEventListener("click", act);
+      made.addEventListener("click", () => this.#attempt(async () => act()));
       return (parts[name] = made);
     };
     const group = (name, ...buttons) => {
@@ -605,7 +668,7 @@ class AxleTalk extends HTMLElement {
       keys.append(make("dt", {}, key), make("dd", {}, meaning));
     }
     parts.keys.replaceChildren(make("summary", {}, words.keys), keys);
-    if (parts.transcript.open) this.#transcribe();
+    if (parts.transcript.open) this.#attempt(() => this.#transcribe());
     for (const element of this.#topics.values()) element.setAttribute("lang", this.#outline.lang);
     this.#toolsFollow();
   }
@@ -644,7 +707,7 @@ class AxleTalk extends HTMLElement {
       return;
     }
     const sheet = await this.#sheet(this.#at);
-    this.#tellPresenter({ ...sheet, said: this.said });
+    await this.#tellPresenter({ ...sheet, said: this.said });
   }
 
   async #fullScreen() {
@@ -666,14 +729,16 @@ class AxleTalk extends HTMLElement {
 
   async #sheets() {
     const sheets = [];
-    for (let at = 0; at < this.steps; at += 1) sheets.push(await this.#sheet(at, "print", ""));
+    for (let at = 0; at < this.steps; at += 1) {
+      sheets.push(await this.#sheet(at, "print", "", this.#ink.widthOf(at)));
+    }
     return sheets;
   }
 
   // The handout of the whole talk, to be printed.
   async handout() {
     const sheets = await this.#sheets();
-    return handoutOf(this.#outline.title, sheets, (at) => this.#inkOf(at, sheets[at].svg), this.#words);
+    return handoutOf(this.#outline.title, sheets, (at) => this.#inkOf(at), this.#words);
   }
 
   async print() {
@@ -718,7 +783,7 @@ class AxleTalk extends HTMLElement {
     const act = acts[event.key.length === 1 ? event.key.toLowerCase() : event.key];
     if (!act || (anywhere && !acts[event.key])) return;
     event.preventDefault();
-    act();
+    this.#attempt(async () => act());
   }
 }
 
