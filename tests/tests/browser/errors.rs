@@ -186,9 +186,9 @@ async fn scenario_from(window: &Window, address: &str) -> Value {
 
 #[tokio::test]
 async fn a_scenario_file_that_cannot_be_read_leaves_the_last_answer() {
-    let sent_before = routes().huge_sent.load(Ordering::Relaxed);
     let window = Window::open().await;
     open(&window, "site").await;
+    let sent_before = routes().huge_sent.load(Ordering::Relaxed);
     for address in [
         "missing.json",
         "text.json",
