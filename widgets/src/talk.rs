@@ -57,6 +57,38 @@ pub fn sheet(
     Ok(sheet)
 }
 
+/// Widths that the picture of a step may be laid out for, in scene units.
+const WIDTHS: [f64; 6] = [WIDE, 860.0, 740.0, 650.0, 520.0, 400.0];
+
+/// Widths that the picture of a step may be laid out for, each with the height that it then has, without
+/// its caution. A camera's picture has a shape of its own: in one of them letters are largest.
+///
+/// # Errors
+/// As [`sheet`].
+pub fn sizes(
+    visual: &Visual,
+    step: &Step,
+    report: &Report,
+    lang: Lang,
+    system: System,
+) -> Result<Vec<[f64; 2]>, Problem> {
+    let mut sizes = Vec::new();
+    if step.show != Show::Table {
+        let view = visual.view(step.show.word())?;
+        for width in WIDTHS {
+            let look = Look {
+                width,
+                lang,
+                system,
+                caution: false,
+                ..Look::default()
+            };
+            sizes.push([width, visual.draw(&report.scenario, view, &look)?.height()]);
+        }
+    }
+    Ok(sizes)
+}
+
 /// The working of a step as HTML: of the values that its sentence names, or of the topic's main results
 /// where it names none that is computed.
 #[must_use]
@@ -143,6 +175,31 @@ mod tests {
             let svg = drawn(width).svg;
             assert!(svg.contains(&format!("viewBox=\"0 0 {width} ")), "{svg}");
         }
+    }
+
+    #[test]
+    fn a_picture_has_a_size_for_each_width_and_a_table_none() {
+        let sizes_of = |view| {
+            let talk = Talk::from_tree(&talk(view)).unwrap();
+            let step = &talk.steps[0];
+            let report = step.report(&Scenario::default()).unwrap();
+            let visual = Visual::of(step.topic).unwrap();
+            sizes(visual, step, &report, Lang::English, System::Si).unwrap()
+        };
+        for view in ["side", "chart"] {
+            let sizes = sizes_of(view);
+            assert_eq!(sizes.len(), WIDTHS.len());
+            // The height is that of the picture: a telephone's is another.
+            assert!(
+                sizes.iter().all(|[width, high]| *high > 0.2 * width),
+                "{sizes:?}"
+            );
+            assert!(
+                sizes.iter().any(|[_, high]| *high != sizes[0][1]),
+                "{sizes:?}"
+            );
+        }
+        assert!(sizes_of("table").is_empty());
     }
 
     #[test]

@@ -564,7 +564,12 @@ async fn the_handout_has_a_block_for_each_step_and_page_numbers() {
         let number = format!("{} / {pages}", at + 1);
         assert_eq!(last.map(str::trim), Some(number.as_str()), "{leaf}");
     }
-    for said in ["Step 1 of 6", "Step 6 of 6", "Esker is an invented saloon", "11.3"] {
+    for said in [
+        "Step 1 of 6",
+        "Step 6 of 6",
+        "Esker is an invented saloon",
+        "11.3",
+    ] {
         assert!(text.contains(said), "{said}: {text}");
     }
     window.close().await;
@@ -648,13 +653,19 @@ async fn no_violation_in_any_state_of_a_talk() {
                 "upright, and seen through",
                 "press('tall'); press('clear_paper'); await new Promise(r => setTimeout(r, 300));",
             ),
-            ("clean", "press('clean'); await new Promise(r => setTimeout(r, 300));"),
+            (
+                "clean",
+                "press('clean'); await new Promise(r => setTimeout(r, 300));",
+            ),
             (
                 "large text",
                 "for (const name of ['clean', 'frame', 'background', 'size']) talk.removeAttribute(name);\
                  document.documentElement.style.fontSize = '200%'; await shown(() => talk.goTo(1));",
             ),
-            ("large text, what if", "press('what'); await new Promise(r => setTimeout(r, 300));"),
+            (
+                "large text, what if",
+                "press('what'); await new Promise(r => setTimeout(r, 300));",
+            ),
         ];
         for (state, act) in states {
             within(&window, act).await;
@@ -672,7 +683,9 @@ async fn no_violation_on_a_telephone_nor_with_forced_colours_nor_in_what_is_rare
     let window = Window::open().await;
     let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
     let size = json!({ "width": 320, "height": 700, "deviceScaleFactor": 1, "mobile": false });
-    window.debug("Emulation.setDeviceMetricsOverride", size).await;
+    window
+        .debug("Emulation.setDeviceMetricsOverride", size)
+        .await;
     opened(&window).await;
     let bring = async || {
         let brought = window.driver.execute(&axe, Vec::new()).await;
@@ -687,10 +700,16 @@ async fn no_violation_on_a_telephone_nor_with_forced_colours_nor_in_what_is_rare
     bring().await;
     for (state, act) in [
         ("320 px", ""),
-        ("320 px, what if", "press('what'); await new Promise(r => setTimeout(r, 300));"),
+        (
+            "320 px, what if",
+            "press('what'); await new Promise(r => setTimeout(r, 300));",
+        ),
         ("320 px, asking", "await shown(() => talk.goTo(3));"),
         ("320 px, a chart", "await shown(() => talk.goTo(5));"),
-        ("320 px, upright", "press('tall'); await new Promise(r => setTimeout(r, 300));"),
+        (
+            "320 px, upright",
+            "press('tall'); await new Promise(r => setTimeout(r, 300));",
+        ),
     ] {
         within(&window, act).await;
         judge(state, talk).await;
@@ -698,18 +717,34 @@ async fn no_violation_on_a_telephone_nor_with_forced_colours_nor_in_what_is_rare
         let wide = window.run(wide).await;
         assert_eq!(wide[0], wide[1], "{state} scrolls sideways");
     }
-    window.debug("Emulation.clearDeviceMetricsOverride", json!({})).await;
+    window
+        .debug("Emulation.clearDeviceMetricsOverride", json!({}))
+        .await;
     let features = json!({ "features": [{ "name": "forced-colors", "value": "active" }] });
     window.debug("Emulation.setEmulatedMedia", features).await;
-    within(&window, "press('tall'); press('pen'); await shown(() => talk.goTo(1));").await;
-    let forced = window.run("return matchMedia('(forced-colors: active)').matches;").await;
+    within(
+        &window,
+        "press('tall'); press('pen'); await shown(() => talk.goTo(1));",
+    )
+    .await;
+    let forced = window
+        .run("return matchMedia('(forced-colors: active)').matches;")
+        .await;
     assert_eq!(forced, true);
     judge("forced colours", talk).await;
-    window.debug("Emulation.setEmulatedMedia", json!({ "features": [] })).await;
+    window
+        .debug("Emulation.setEmulatedMedia", json!({ "features": [] }))
+        .await;
     // A step that shows its working, and a talk that cannot be shown.
     for (state, steps) in [
-        ("working", r#"[{"topic":"load_transfer","parts":"all working","say":"It is {rear_to_front_ratio}."}]"#),
-        ("refused", r#"[{"topic":"load_transfer","say":"It is {rear_to_frnt_ratio}."}]"#),
+        (
+            "working",
+            r#"[{"topic":"load_transfer","parts":"all working","say":"It is {rear_to_front_ratio}."}]"#,
+        ),
+        (
+            "refused",
+            r#"[{"topic":"load_transfer","say":"It is {rear_to_frnt_ratio}."}]"#,
+        ),
     ] {
         let script = format!(
             "const made = document.createElement('axle-talk'); made.id = '{state}'; const text = document.createElement('script');\
@@ -719,7 +754,11 @@ async fn no_violation_on_a_telephone_nor_with_forced_colours_nor_in_what_is_rare
              return [how, made.shadowRoot.querySelectorAll('.workings math').length > 0];"
         );
         let how = window.run(&script).await;
-        let wanted = if state == "working" { json!(["axle-step", true]) } else { json!(["axle-problem", false]) };
+        let wanted = if state == "working" {
+            json!(["axle-step", true])
+        } else {
+            json!(["axle-problem", false])
+        };
         assert_eq!(how, wanted);
         let found = judged(&window, &format!("document.querySelector('#{state}')")).await;
         assert!(found[0].as_u64() > Some(3), "{state}: {found}");
@@ -727,7 +766,11 @@ async fn no_violation_on_a_telephone_nor_with_forced_colours_nor_in_what_is_rare
     }
     // The speaker's own window.
     let main = window.driver.window().await.expect("a window");
-    within(&window, "press('presenter'); await new Promise(r => setTimeout(r, 600));").await;
+    within(
+        &window,
+        "press('presenter'); await new Promise(r => setTimeout(r, 600));",
+    )
+    .await;
     let all = window.driver.windows().await.expect("windows");
     let other = all.into_iter().find(|handle| *handle != main);
     window
@@ -756,8 +799,17 @@ async fn the_built_file_is_whole_and_small() {
         .map(|topic| format!("[[steps]]\ntopic = \"{}\"\n", topic.name))
         .collect();
     std::fs::write(&all, format!("title = \"T\"\nlang = \"de\"\n{steps}")).expect("written");
-    let site = |name: &str| axlewright_tests::file(&format!("../site/talks/{name}.toml")).display().to_string();
-    let others = ["where-the-weight-goes", "turning-on-the-spot", "why-more-than-one-motor"].map(site);
+    let site = |name: &str| {
+        axlewright_tests::file(&format!("../site/talks/{name}.toml"))
+            .display()
+            .to_string()
+    };
+    let others = [
+        "where-the-weight-goes",
+        "turning-on-the-spot",
+        "why-more-than-one-motor",
+    ]
+    .map(site);
     for from in others.iter().chain([&all, &talk]) {
         let built = run(&["talk", "build", from, "-o", &html]);
         assert_eq!(built.code, Some(0), "{}", built.stderr);
@@ -799,7 +851,12 @@ async fn the_built_file_is_whole_and_small() {
     for (topic, one) in axlewright_core::topic::TOPICS.iter().zip(shown_topics) {
         assert_eq!(*one, json!([topic.tag(), true, "", ""]));
     }
-    assert!(shown[1].as_str().is_some_and(|words| words.contains("Masse")), "{shown}");
+    assert!(
+        shown[1]
+            .as_str()
+            .is_some_and(|words| words.contains("Masse")),
+        "{shown}"
+    );
     assert_eq!(window.complaints().await, Vec::<String>::new());
     window.close().await;
 }

@@ -24,6 +24,24 @@ async fn begun(window: &Window, talk: usize) -> u64 {
     steps.as_u64().expect("a number of steps")
 }
 
+/// A screen of the size that a camera takes at the least, with the talk over all of it.
+async fn screen(window: &Window, talk: usize, frame: &str) {
+    let (width, height) = if frame == "16:9" {
+        (1280, 720)
+    } else {
+        (720, 1280)
+    };
+    let size = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
+    window
+        .debug("Emulation.setDeviceMetricsOverride", size)
+        .await;
+    let script = format!(
+        "talk.setAttribute('frame', '{frame}'); talk.setAttribute('clean', '');\
+         talk.style.cssText = 'position: fixed; inset: 0; z-index: 9'; {REST}"
+    );
+    within(window, talk, &script).await;
+}
+
 #[tokio::test]
 async fn nothing_of_a_step_leaves_the_safe_area_or_is_too_small() {
     let window = Window::open_with(1280, &["--force-prefers-reduced-motion"]).await;
@@ -33,18 +51,12 @@ async fn nothing_of_a_step_leaves_the_safe_area_or_is_too_small() {
     for talk in 0..3 {
         let steps = begun(&window, talk).await;
         for frame in ["16:9", "9:16"] {
-            within(
-                &window,
-                talk,
-                &format!(
-                    "talk.scrollIntoView(); talk.setAttribute('frame', '{frame}'); talk.setAttribute('clean', '');"
-                ),
-            )
-            .await;
+            screen(&window, talk, frame).await;
             for step in 0..steps {
                 // A question is a state of its own; its answer follows.
-                let script =
-                    format!("const told = await shown(() => talk.goTo({step})); {REST} return told;");
+                let script = format!(
+                    "const told = await shown(() => talk.goTo({step})); {REST} return told;"
+                );
                 let told = within(&window, talk, &script).await;
                 let mut states = vec!["shown"];
                 if told["question"] == true {
@@ -70,12 +82,17 @@ async fn nothing_of_a_step_leaves_the_safe_area_or_is_too_small() {
                     seen += 1;
                 }
             }
-            within(&window, talk, "talk.removeAttribute('clean');").await;
         }
-        within(&window, talk, "talk.removeAttribute('frame');").await;
+        within(&window, talk, "talk.remove();").await;
+        window.visit("talks.html").await;
     }
     assert!(seen >= 2 * (6 + 6 + 12), "only {seen} states");
-    assert!(faults.is_empty(), "{} faults\n{}", faults.len(), faults.join("\n"));
+    assert!(
+        faults.is_empty(),
+        "{} faults\n{}",
+        faults.len(),
+        faults.join("\n")
+    );
     assert_eq!(window.complaints().await, Vec::<String>::new());
     window.close().await;
 }
@@ -91,11 +108,14 @@ async fn pictures_of_every_step() {
         let steps = begun(&window, talk).await;
         for (frame, name) in [("16:9", "wide"), ("9:16", "tall")] {
             for background in ["light", "dark", "transparent"] {
+                screen(&window, talk, frame).await;
                 let script = format!(
-                    "talk.setAttribute('frame', '{frame}'); talk.setAttribute('clean', '');\
-                     talk.setAttribute('background', '{background}'); talk.style.scrollMarginTop = '0';\
-                     talk.style.backgroundImage = '{}'; talk.scrollIntoView();",
-                    if background == "transparent" { "linear-gradient(#9fd0a0, #d0b090)" } else { "none" }
+                    "talk.setAttribute('background', '{background}'); talk.style.backgroundImage = '{}';",
+                    if background == "transparent" {
+                        "linear-gradient(#9fd0a0, #d0b090)"
+                    } else {
+                        "none"
+                    }
                 );
                 within(&window, talk, &script).await;
                 for step in 0..steps {
@@ -103,11 +123,14 @@ async fn pictures_of_every_step() {
                         "const told = await shown(() => talk.goTo({step}));\
                          if (told.question) await shown(() => talk.forward()); {REST}\
                          const box = root.querySelector('.area').getBoundingClientRect();\
-                         return {{ x: box.left + scrollX, y: box.top + scrollY, width: box.width, height: box.height, scale: 1 }};"
+                         return {{ x: box.left, y: box.top, width: box.width, height: box.height, scale: 1 }};"
                     );
                     let clip = within(&window, talk, &script).await;
                     let taken = window
-                        .debug("Page.captureScreenshot", json!({ "clip": clip, "captureBeyondViewport": true }))
+                        .debug(
+                            "Page.captureScreenshot",
+                            json!({ "clip": clip, "captureBeyondViewport": false }),
+                        )
                         .await;
                     use base64::Engine as _;
                     let png = base64::engine::general_purpose::STANDARD
@@ -121,7 +144,7 @@ async fn pictures_of_every_step() {
         within(
             &window,
             talk,
-            "for (const name of ['frame', 'clean', 'background']) talk.removeAttribute(name);",
+            "for (const name of ['frame', 'clean', 'background', 'style']) talk.removeAttribute(name);",
         )
         .await;
     }

@@ -64,7 +64,10 @@ async fn a_trap_during_a_talk_is_told_and_the_next_key_goes_on() {
     assert_eq!(seen["before"]["notice"], "", "{seen}");
     assert_eq!(seen["trapped"]["notice"], sentence, "{seen}");
     for kept in ["step", "said", "count"] {
-        assert_eq!(seen["trapped"][kept], seen["before"][kept], "{kept}: {seen}");
+        assert_eq!(
+            seen["trapped"][kept], seen["before"][kept],
+            "{kept}: {seen}"
+        );
     }
     assert_eq!(seen["trapped"]["pictures"], 1, "{seen}");
     assert_eq!(seen["after"]["step"], 2, "{seen}");
@@ -93,7 +96,9 @@ async fn a_part_that_does_not_come_is_told_and_the_text_stays() {
     )
     .await;
     assert!(
-        notice.as_str().is_some_and(|n| n.starts_with("This talk cannot be shown.")),
+        notice
+            .as_str()
+            .is_some_and(|n| n.starts_with("This talk cannot be shown.")),
         "{notice}"
     );
     assert_eq!(window.errors().await, json!([]));
@@ -119,25 +124,34 @@ async fn a_file_that_is_too_long_is_not_read_to_its_end() {
     let told = refusal(&window, "made.setAttribute('src', 'huge.json');").await;
     let allowed = "A talk is a TOML or JSON file of 1 MB at most.";
     assert!(
-        told.as_str().is_some_and(|t| t.contains(allowed) && t.contains("huge.json")),
+        told.as_str()
+            .is_some_and(|t| t.contains(allowed) && t.contains("huge.json")),
         "{told}"
     );
     let sent = routes().huge_sent.load(Ordering::Relaxed) - before;
     assert!(sent < 20_000_000, "{sent} bytes were read");
     // The same inside the element, and a text of brackets alone, which would stop the instance.
-    for text in ["'#'.repeat(1_000_001)", "'{\"steps\":' + '['.repeat(5000) + ']'.repeat(5000) + '}'"] {
+    for text in [
+        "'#'.repeat(1_000_001)",
+        "'{\"steps\":' + '['.repeat(5000) + ']'.repeat(5000) + '}'",
+    ] {
         let furnish = format!(
             "const text = document.createElement('script'); text.type = 'application/json';\
              text.textContent = {text}; made.append(text);"
         );
         let told = refusal(&window, &furnish).await;
         assert!(
-            told.as_str().is_some_and(|t| t.contains(allowed) && t.len() < 300),
+            told.as_str()
+                .is_some_and(|t| t.contains(allowed) && t.len() < 300),
             "{text}: {told}"
         );
     }
     assert_eq!(window.errors().await, json!([]));
-    assert_eq!(window.run("return seen.memories.length;").await, 1, "one instance, which never trapped");
+    assert_eq!(
+        window.run("return seen.memories.length;").await,
+        1,
+        "one instance, which never trapped"
+    );
     window.close().await;
 }
 

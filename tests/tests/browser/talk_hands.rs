@@ -35,7 +35,9 @@ async fn ink_off_hub(window: &Window) -> Value {
 
 async fn as_wide_as(window: &Window, width: u32) {
     let size = json!({ "width": width, "height": 900, "deviceScaleFactor": 1, "mobile": false });
-    window.debug("Emulation.setDeviceMetricsOverride", size).await;
+    window
+        .debug("Emulation.setDeviceMetricsOverride", size)
+        .await;
 }
 
 /// Draws from the hub of the first wheel to a place beside it.
@@ -60,7 +62,13 @@ async fn draw_from_hub(window: &Window) {
 async fn ink_stays_on_what_it_marks_whatever_the_width() {
     let window = Window::open_with(1280, &["--force-prefers-reduced-motion"]).await;
     // Where it is drawn, and every place that it is then looked at: a window, a telephone, two frames.
-    let places = [(1280, ""), (400, ""), (760, ""), (1280, "9:16"), (1280, "16:9")];
+    let places = [
+        (1280, ""),
+        (400, ""),
+        (760, ""),
+        (1280, "9:16"),
+        (1280, "16:9"),
+    ];
     for (width, frame) in places {
         as_wide_as(&window, 1280).await;
         opened(&window).await;
@@ -94,9 +102,13 @@ async fn ink_stays_on_what_it_marks_whatever_the_width() {
         }
         // Without ink the picture is laid out for its place again.
         go_to(400, "").await;
-        let script = format!("{PLACES} press('clear'); {REST} return picture().viewBox.baseVal.width;");
+        let script =
+            format!("{PLACES} press('clear'); {REST} return picture().viewBox.baseVal.width;");
         let width = within(&window, &script).await;
-        assert!(width.as_f64().is_some_and(|w| (300.0..400.0).contains(&w)), "{width}");
+        assert!(
+            width.as_f64().is_some_and(|w| (300.0..400.0).contains(&w)),
+            "{width}"
+        );
     }
     assert_eq!(window.complaints().await, Vec::<String>::new());
     window.close().await;
@@ -131,7 +143,10 @@ async fn a_finger_turns_the_page_and_scrolls_it() {
         "const b = root.querySelector('.stage').getBoundingClientRect(); return [b.left + b.width / 2, b.top + b.height / 2];",
     )
     .await;
-    let (x, y) = (middle[0].as_f64().expect("x"), middle[1].as_f64().expect("y"));
+    let (x, y) = (
+        middle[0].as_f64().expect("x"),
+        middle[1].as_f64().expect("y"),
+    );
     let state = "await new Promise(r => setTimeout(r, 900)); return [talk.step, window.cancelled];";
     finger(&window, (x + 120.0, y), (x - 120.0, y + 15.0)).await;
     assert_eq!(within(&window, state).await, json!([2, 0]), "on");
@@ -140,9 +155,16 @@ async fn a_finger_turns_the_page_and_scrolls_it() {
     // Along the page the finger scrolls it, as anywhere.
     let before = window.run("return scrollY;").await;
     finger(&window, (x, y + 100.0), (x, y - 150.0)).await;
-    let after = within(&window, "await new Promise(r => setTimeout(r, 900)); return [talk.step, scrollY];").await;
+    let after = within(
+        &window,
+        "await new Promise(r => setTimeout(r, 900)); return [talk.step, scrollY];",
+    )
+    .await;
     assert_eq!(after[0], 1, "{after}");
-    assert!(after[1].as_f64() > before.as_f64().map(|y| y + 50.0), "{before}, {after}");
+    assert!(
+        after[1].as_f64() > before.as_f64().map(|y| y + 50.0),
+        "{before}, {after}"
+    );
     // Who moves a slider turns no page.
     let slider = within(
         &window,
@@ -155,7 +177,12 @@ async fn a_finger_turns_the_page_and_scrolls_it() {
         slider[1].as_f64().expect("y"),
         slider[2].as_f64().expect("width"),
     );
-    finger(&window, (left + 0.8 * width, top), (left + 0.1 * width, top)).await;
+    finger(
+        &window,
+        (left + 0.8 * width, top),
+        (left + 0.1 * width, top),
+    )
+    .await;
     let moved = within(
         &window,
         "await new Promise(r => setTimeout(r, 600)); const s = root.querySelector('axle-load-transfer').shadowRoot.querySelector('#cg-height-slider');\
@@ -229,7 +256,11 @@ async fn a_changed_input_goes_back_by_key() {
     let window = Window::open_with(1280, &["--force-prefers-reduced-motion"]).await;
     opened(&window).await;
     let said = within(&window, "return (await shown(() => talk.goTo(1))).said;").await;
-    within(&window, "root.querySelector('[data-name=forward]').focus();").await;
+    within(
+        &window,
+        "root.querySelector('[data-name=forward]').focus();",
+    )
+    .await;
     press(&window, &['w']).await;
     // Tab leads to the inputs; an arrow moves the first slider that it meets.
     let active = "let a = root.activeElement; while (a?.shadowRoot?.activeElement) a = a.shadowRoot.activeElement; return a?.type ?? '';";
@@ -242,12 +273,20 @@ async fn a_changed_input_goes_back_by_key() {
     }
     assert_eq!(within(&window, active).await, "range");
     press(&window, &[char::from(Key::Right), char::from(Key::Right)]).await;
-    let changed = within(&window, "await new Promise(r => setTimeout(r, 400)); return talk.said;").await;
+    let changed = within(
+        &window,
+        "await new Promise(r => setTimeout(r, 400)); return talk.said;",
+    )
+    .await;
     assert_ne!(changed, said);
     // A slider keeps the letters to itself; from a button they are the talk's.
     within(&window, "root.querySelector('[data-name=what]').focus();").await;
     press(&window, &['r']).await;
-    let back = within(&window, "await new Promise(r => setTimeout(r, 500)); return talk.said;").await;
+    let back = within(
+        &window,
+        "await new Promise(r => setTimeout(r, 500)); return talk.said;",
+    )
+    .await;
     assert_eq!(back, said);
     window.close().await;
 }
@@ -269,16 +308,40 @@ async fn tab_reaches_every_button_in_the_order_of_reading() {
         press(&window, &[char::from(Key::Tab)]).await;
     }
     let wanted = [
-        "back", "forward", "select", "what", "restore", "pen", "select", "rubber", "undo", "clear",
-        "notes_open", "presenter", "screen", "large", "wide", "tall", "dark", "clear_paper", "clean",
-        "save", "print", "summary", "summary",
+        "back",
+        "forward",
+        "select",
+        "what",
+        "restore",
+        "pen",
+        "select",
+        "rubber",
+        "undo",
+        "clear",
+        "notes_open",
+        "presenter",
+        "screen",
+        "large",
+        "wide",
+        "tall",
+        "dark",
+        "clear_paper",
+        "clean",
+        "save",
+        "print",
+        "summary",
+        "summary",
     ];
     assert_eq!(reached, wanted);
     // Enter and Space press what has the focus, and nothing else happens.
     for (key, large) in [(char::from(Key::Enter), true), (' ', false)] {
         within(&window, "root.querySelector('[data-name=large]').focus();").await;
         press(&window, &[key]).await;
-        let found = within(&window, "return [talk.getAttribute('size') === 'large', talk.step];").await;
+        let found = within(
+            &window,
+            "return [talk.getAttribute('size') === 'large', talk.step];",
+        )
+        .await;
         assert_eq!(found, json!([large, 1]), "{key:?}");
     }
     window.close().await;

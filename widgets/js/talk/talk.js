@@ -21,15 +21,17 @@ const laidOut = (width) => Math.min(1000, Math.max(340, width));
 const frameOf = () => new Promise((done) => requestAnimationFrame(done));
 const pause = (time) => new Promise((done) => setTimeout(done, time));
 const still = () => matchMedia("(prefers-reduced-motion: reduce)").matches;
-const FRAMES = { "16:9": 1000, "9:16": 400 }; // CSS pixels for which a figure is laid out in a frame of that shape
+const FRAMES = { "16:9": 1000, "9:16": 400 }; // CSS pixels for which a picture is laid out in a frame of that shape, at first
+const BETTER = 1.03; // so much larger letters are worth another layout
 // A number and its unit, which a thin space parts, stay on one line.
 const write = (place, text) => place.replaceChildren(...text.split(/( )/).map((word) =>
   word.includes("\u2009") ? make("span", { "class": "whole" }, word) : word));
+const LOOKS = ["size", "clean", "background"]; // attributes that change nothing but the looks
 const SHOWN = { chart: "chart", table: "readouts" }; // what an element shows for a view; else its figure
 
 class AxleTalk extends HTMLElement {
   static version = VERSION;
-  static observedAttributes = ["src", "lang", "units", "theme"];
+  static observedAttributes = ["src", "lang", "units", "theme", "frame", "size", "clean", "background"];
 
   #json; // the talk as JSON text
   #names = []; // of the topics that it shows
@@ -44,8 +46,11 @@ class AxleTalk extends HTMLElement {
   #begun; // when the speaker first went on
   #topics = new Map(); // the element of each topic
   #shown; // the one on the stage
+  #shownAt = 0; // and the step that it shows
   #parts = {}; // places in the shadow root
   #pinned; // the width that the ink on the stage keeps the picture at
+  #sizes = []; // widths that the present picture may be laid out for, each with its height
+  #framed; // the width that the frame last had it laid out for
   #ink = new Ink(() => {
     this.#toolsFollow();
     if (this.#ink.width !== this.#pinned) this.#layBoard();
@@ -79,6 +84,8 @@ class AxleTalk extends HTMLElement {
   attributeChangedCallback(name, before, now) {
     if (!this.#parts.slot || before === now) return;
     if (name === "src") this.#read();
+    else if (name === "frame") this.#attempt(() => this.#frame());
+    else if (LOOKS.includes(name)) this.#layBoard();
     else if (this.#outline) {
       this.#sentences = undefined; // in other units
       this.#relabel();
@@ -220,10 +227,13 @@ class AxleTalk extends HTMLElement {
     if (overtaken()) return;
     this.#parts.question.hidden = true;
     this.#ink.turnTo(at);
+    await this.#measure(at);
+    if (overtaken()) return;
     const before = this.#outline.steps[from];
     const element = this.#onStage(step);
     const continues = before?.topic === step.topic && from !== at && this.#shown === element;
     this.#shown = element;
+    this.#shownAt = at;
     const parts = step.reveal.split(" ").filter((part) => part && part !== "working");
     const drawn = continues ? before.reveal.split(" ").filter((part) => parts.includes(part)) : [];
     const added = at === from ? [] : parts.filter((part) => !drawn.includes(part));
@@ -357,6 +367,8 @@ class AxleTalk extends HTMLElement {
       const element = this.#onStage(this.#outline.steps[at]);
       element.setAttribute("reveal", "");
       this.#shown = element;
+      this.#shownAt = at;
+      await this.#measure(at);
     }
     this.#ink.turnTo(at);
     this.#name(sheet, at);
@@ -485,10 +497,35 @@ class AxleTalk extends HTMLElement {
   // The part of the present element that says how wide its picture is laid out.
   get #base() { return this.#shown?.shadowRoot?.querySelector("[part~='base']"); }
 
+  // Another shape of the picture.
+  async #frame() {
+    this.#framed = undefined;
+    if (!this.#outline) return;
+    await this.#measure(this.#shownAt);
+    this.#layBoard();
+  }
+
+  // In a frame, the sizes that the picture of a step may have.
+  async #measure(at) {
+    this.#sizes = [];
+    if (this.getAttribute("frame") in FRAMES) this.#sizes = (await this.#sheet(at, "sizes")).sizes;
+  }
+
+  // The width for which letters are largest in a frame with so much room for the picture.
+  #widthFor(first, wide, high) {
+    const letters = (size) => Math.min(wide / size[0], high / size[1]);
+    const now = this.#sizes.find(([width]) => width === (this.#framed ?? first)) ?? this.#sizes[0];
+    if (!now) return first;
+    const best = this.#sizes.reduce((one, other) => (letters(other) > letters(one) ? other : one));
+    return (letters(best) > BETTER * letters(now) ? best : now)[0];
+  }
+
   // The width for which the picture is laid out: that of its ink, or that of a frame.
-  #lay() {
+  #lay(room) {
     const { stage } = this.#parts;
-    const framed = FRAMES[this.getAttribute("frame")];
+    const first = FRAMES[this.getAttribute("frame")];
+    const framed = first && this.#widthFor(first, stage.clientWidth, room);
+    this.#framed = framed;
     this.#pinned = this.#ink.width;
     const isOwn = !framed && Math.abs(laidOut(stage.clientWidth) - this.#pinned) < 1;
     const laid = isOwn ? undefined : this.#pinned ?? framed;
@@ -499,27 +536,32 @@ class AxleTalk extends HTMLElement {
     const zoom = stage.clientWidth / laid;
     set("--laid", `${laid}px`);
     set("--zoom", String(framed ? zoom : Math.min(1, zoom)));
-    return framed;
+    return laid;
   }
 
   // Where the height is given, by the picture that a camera takes or by the whole screen, the figure is as
   // large as that lets it be, so that nothing is cut off and the caution stays in sight.
   #fit() {
     const { area, talk, stage } = this.#parts;
-    const framed = this.#lay();
+    const framed = this.getAttribute("frame") in FRAMES;
     const box = framed ? area : talk;
     const picture = this.#picture?.getBoundingClientRect();
+    const { paddingTop, paddingBottom } = getComputedStyle(box);
+    const shown = [...box.children].map((child) => child.getBoundingClientRect()).filter(({ height }) => height > 0);
+    const taken = Math.max(...shown.map(({ bottom }) => bottom)) - Math.min(...shown.map(({ top }) => top));
+    // What the sentence, the caution and whatever else is there leave for the picture.
+    const room = (framed ? area : this).clientHeight - parseFloat(paddingTop) - parseFloat(paddingBottom)
+      - taken + (picture?.height ?? 0);
+    const laid = this.#lay(room);
     if (!(framed || document.fullscreenElement === this) || area.classList.contains("open") || !picture?.width) {
       stage.style.removeProperty("--fit");
       return;
     }
-    const { paddingTop, paddingBottom } = getComputedStyle(box);
-    const room = (framed ? area : this).clientHeight - parseFloat(paddingTop) - parseFloat(paddingBottom);
-    const shown = [...box.children].map((child) => child.getBoundingClientRect()).filter(({ height }) => height > 0);
-    const taken = Math.max(...shown.map(({ bottom }) => bottom)) - Math.min(...shown.map(({ top }) => top));
+    // The picture may not be drawn for its new width yet; its height for that width is known.
+    const [, high] = this.#sizes.find(([width]) => width === laid) ?? [];
     const whole = this.#base?.getBoundingClientRect().width ?? stage.clientWidth;
-    const share = Math.max(0.3, picture.width / whole * (1 + (room - taken) / picture.height));
-    stage.style.setProperty("--fit", `${Math.min(100, 100 * share)}%`);
+    const share = high ? room / (high * stage.clientWidth / laid) : picture.width / whole * room / picture.height;
+    stage.style.setProperty("--fit", `${Math.min(100, 100 * Math.max(0.3, share))}%`);
   }
 
   #layBoard() {
@@ -646,7 +688,6 @@ class AxleTalk extends HTMLElement {
       else this.setAttribute(name, value);
       if (name === "background" && this.#shown) this.#onStage(this.#outline.steps[this.#at]);
       this.#toolsFollow();
-      this.#layBoard();
     };
     parts.tools.setAttribute("aria-label", words.tools);
     parts.tools.replaceChildren(

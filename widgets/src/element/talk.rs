@@ -6,7 +6,7 @@ use super::model::{to_js, tree_of};
 use super::parts;
 use crate::figure::number::within;
 use crate::figure::{NARROW, Theme, WIDE};
-use crate::talk::{checked, sheet, working};
+use crate::talk::{checked, sheet, sizes, working};
 use crate::visual::Visual;
 use axlewright_core::talk::{Fault, Right, Step, Talk, between};
 use axlewright_core::topic::Topic;
@@ -95,7 +95,8 @@ fn step_tree(step: &Step) -> Tree {
 
 /// One step with its numbers: scenario, sentence, note, the right answer of its question. `changed` is
 /// what the speaker has changed, as JSON; empty for nothing. With a theme (`light`, `print`) also the figure
-/// as SVG, laid out for `width` (0: as on paper), and its description; in `print` the working too.
+/// as SVG, laid out for `width` (0: as on paper), and its description; in `print` the working too. With
+/// `sizes` instead widths of the picture, each with its height.
 ///
 /// # Errors
 /// An `Error` of the scenario or the talk.
@@ -141,14 +142,25 @@ fn step(
             tree.set("choice", Tree::Number(choice as f64));
         }
     }
-    if !theme.is_empty() {
+    if theme == "sizes" {
+        let visual = look(step.topic).ok_or(JsValue::NULL)?;
+        let found = sizes(visual, step, &report, talk.lang, system).map_err(|p| error_of(&p))?;
+        let pairs = found
+            .iter()
+            .map(|pair| Tree::List(pair.map(Tree::Number).into()));
+        tree.set("sizes", Tree::List(pairs.collect()));
+    } else if !theme.is_empty() {
         let theme = if theme == "light" {
             Theme::Light
         } else {
             Theme::Print
         };
         let visual = look(step.topic).ok_or(JsValue::NULL)?;
-        let width = if width > 0.0 { within(width, NARROW, WIDE) } else { WIDE };
+        let width = if width > 0.0 {
+            within(width, NARROW, WIDE)
+        } else {
+            WIDE
+        };
         let sheet = sheet(visual, step, &report, talk.lang, system, theme, width);
         let sheet = sheet.map_err(|p| error_of(&p))?;
         tree.set("svg", Tree::Text(sheet.svg));
