@@ -84,16 +84,24 @@ class Presenter {
     parts.said.textContent = said;
     parts.note.textContent = note || words.no_note;
     parts.next.textContent = next || words.last;
-    parts.steps.replaceChildren(...steps.map((text, step) => {
-      const item = parts.steps.ownerDocument.createElement("li");
-      const button = parts.steps.ownerDocument.createElement("button");
-      button.type = "button";
-      button.textContent = text;
+    // The buttons stay while the words do: one of them may have the focus.
+    const buttons = () => [...parts.steps.querySelectorAll("button")];
+    const same = buttons().map((button) => button.textContent).join("\n") === steps.join("\n");
+    if (!same) parts.steps.replaceChildren(...steps.map((text, step) => this.#stepOf(text, step)));
+    buttons().forEach((button, step) => {
       if (step === at) button.setAttribute("aria-current", "step");
-      button.addEventListener("click", () => this.#talk.goTo(step));
-      item.append(button);
-      return item;
-    }));
+      else button.removeAttribute("aria-current");
+    });
     this.tick();
+  }
+
+  #stepOf(text, step) {
+    const item = this.#parts.steps.ownerDocument.createElement("li");
+    const button = this.#parts.steps.ownerDocument.createElement("button");
+    button.type = "button";
+    button.textContent = text;
+    button.addEventListener("click", () => this.#talk.goTo(step));
+    item.append(button);
+    return item;
   }
 }
