@@ -294,6 +294,7 @@ class AxleTalk extends HTMLElement {
       }
       this.#topics.set(step.topic, element);
       this.#parts.stage.prepend(element);
+      this.#watcher.observe(element);
     }
     for (const other of this.#topics.values()) other.hidden = other !== element;
     element.setAttribute("show", SHOWN[step.view] ?? "figure");
@@ -536,7 +537,15 @@ class AxleTalk extends HTMLElement {
     const zoom = stage.clientWidth / laid;
     set("--laid", `${laid}px`);
     set("--zoom", String(framed ? zoom : Math.min(1, zoom)));
+    this.#close();
     return laid;
+  }
+
+  // A picture that is shown smaller or larger takes no more and no less room than is seen.
+  #close() {
+    const { style } = this.#parts.stage;
+    const zoom = Number(style.getPropertyValue("--zoom") || 1);
+    style.setProperty("--slack", `${(zoom - 1) * (this.#shown?.offsetHeight ?? 0)}px`);
   }
 
   // Where the height is given, by the picture that a camera takes or by the whole screen, the figure is as
@@ -545,6 +554,7 @@ class AxleTalk extends HTMLElement {
     const { area, talk, stage } = this.#parts;
     const framed = this.getAttribute("frame") in FRAMES;
     const box = framed ? area : talk;
+    this.#close();
     const picture = this.#picture?.getBoundingClientRect();
     const { paddingTop, paddingBottom } = getComputedStyle(box);
     const shown = [...box.children].map((child) => child.getBoundingClientRect()).filter(({ height }) => height > 0);
