@@ -37,7 +37,7 @@ async fn screen(window: &Window, talk: usize, frame: &str) {
         .await;
     let script = format!(
         "talk.setAttribute('frame', '{frame}'); talk.setAttribute('clean', '');\
-         talk.style.cssText = 'position: fixed; inset: 0; z-index: 9'; {REST}"
+         talk.style.cssText = 'position: fixed; inset: 0; z-index: 9; max-inline-size: none; margin: 0'; {REST}"
     );
     within(window, talk, &script).await;
 }

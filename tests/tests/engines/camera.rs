@@ -18,7 +18,7 @@ async fn a_frame_holds_its_step_at_the_width_that_it_is_laid_out_for(browser: Br
                 .run(&format!(
                     "await customElements.whenDefined('axle-talk');\
                      const talk = document.querySelectorAll('axle-talk')[{talk}]; const root = talk.shadowRoot;\
-                     talk.style.cssText = 'position: fixed; inset: 0; z-index: 9';\
+                     talk.style.cssText = 'position: fixed; inset: 0; z-index: 9; max-inline-size: none; margin: 0';\
                      for (let i = 0; i < 200 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
                      talk.setAttribute('frame', '{frame}'); talk.setAttribute('clean', '');\
                      await talk.goTo({step}); {REST}\
