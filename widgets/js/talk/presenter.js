@@ -44,8 +44,8 @@ class Presenter {
       made.addEventListener("click", act);
       return made;
     };
-    const heading = (text) => {
-      const made = part("h2");
+    const heading = (text, rank = "h2") => {
+      const made = part(rank);
       made.textContent = text;
       return made;
     };
@@ -53,7 +53,7 @@ class Presenter {
     const bar = part("nav", { "aria-label": words.steps });
     bar.append(button(words.back, () => this.#talk.back()), button(words.forward, () => this.#talk.forward()), count, time);
     const main = part("main");
-    main.append(bar, said, heading(words.note), note, heading(words.next), next, heading(words.steps), steps);
+    main.append(bar, heading(title, "h1"), said, heading(words.note), note, heading(words.next), next, heading(words.steps), steps);
     page.body.replaceChildren(main);
     page.addEventListener("keydown", keys);
     clearInterval(this.#ticking);

@@ -50,6 +50,7 @@ class AxleTalk extends HTMLElement {
   #parts = {}; // places in the shadow root
   #pinned; // the width that the ink on the stage keeps the picture at
   #sizes = []; // widths that the present picture may be laid out for, each with its height
+  #choices = 0; // how often a width was chosen among them
   #framed; // the width that the frame last had it laid out for
   #ink = new Ink(() => {
     this.#toolsFollow();
@@ -509,6 +510,7 @@ class AxleTalk extends HTMLElement {
   // In a frame, the sizes that the picture of a step may have.
   async #measure(at) {
     this.#sizes = [];
+    this.#choices = 0;
     if (this.getAttribute("frame") in FRAMES) this.#sizes = (await this.#sheet(at, "sizes")).sizes;
   }
 
@@ -518,7 +520,10 @@ class AxleTalk extends HTMLElement {
     const now = this.#sizes.find(([width]) => width === (this.#framed ?? first)) ?? this.#sizes[0];
     if (!now) return first;
     const best = this.#sizes.reduce((one, other) => (letters(other) > letters(one) ? other : one));
-    return (letters(best) > BETTER * letters(now) ? best : now)[0];
+    // Each layout leaves a little other room: after a second thought it stays.
+    if (letters(best) < BETTER * letters(now) || this.#choices > 1) return now[0];
+    this.#choices += 1;
+    return best[0];
   }
 
   // The width for which the picture is laid out: that of its ink, or that of a frame.
