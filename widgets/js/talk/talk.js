@@ -550,7 +550,8 @@ class AxleTalk extends HTMLElement {
   #close() {
     const { style } = this.#parts.stage;
     const zoom = Number(style.getPropertyValue("--zoom") || 1);
-    style.setProperty("--slack", `${(zoom - 1) * (this.#shown?.offsetHeight ?? 0)}px`);
+    const seen = this.#shown?.getBoundingClientRect().height ?? 0;
+    style.setProperty("--slack", `${seen - seen / zoom}px`);
   }
 
   // Where the height is given, by the picture that a camera takes or by the whole screen, the figure is as
@@ -576,7 +577,11 @@ class AxleTalk extends HTMLElement {
     const [, high] = this.#sizes.find(([width]) => width === laid) ?? [];
     const whole = this.#base?.getBoundingClientRect().width ?? stage.clientWidth;
     const share = high ? room / (high * stage.clientWidth / laid) : picture.width / whole * room / picture.height;
-    stage.style.setProperty("--fit", `${Math.min(100, 100 * Math.max(0.3, share))}%`);
+    const fit = Math.min(100, 100 * Math.max(0.3, share));
+    // A hair's breadth is no reason to draw anew: the next one would be another.
+    if (!(Math.abs(fit - parseFloat(stage.style.getPropertyValue("--fit"))) < 0.25)) {
+      stage.style.setProperty("--fit", `${fit}%`);
+    }
   }
 
   #layBoard() {
