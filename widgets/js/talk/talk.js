@@ -6,6 +6,7 @@
 const CHANGE_MS = 700; // from one step's scenario to the next
 const PART_MS = 170; // between two parts that appear
 const SWIPE = 60; // CSS pixels
+const MOST = 1_000_000; // letters of a talk
 const SWIPE_MS = 700; // who takes longer reads or draws
 const HELD = "input, select, button, summary, .grip"; // what a finger moves by itself
 
@@ -204,6 +205,7 @@ class AxleTalk extends HTMLElement {
     if (!src && !inside) return null;
     try {
       const text = src ? await elements.talk.text(new URL(src, this.baseURI), signal) : inside.textContent;
+      if (text.length > MOST) throw new Error("too long");
       return elements.talk.checked(/^\s*\{/.test(text) ? text : JSON.stringify(parseToml(text)));
     } catch (error) {
       const [reason] = String(error?.message ?? error).split("\n");
