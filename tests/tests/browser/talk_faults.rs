@@ -159,19 +159,19 @@ async fn a_file_that_is_too_long_is_not_read_to_its_end() {
 async fn a_value_that_a_what_if_takes_away_is_told_in_its_place() {
     let window = Window::open().await;
     opened(&window).await;
-    // Step 7 of the third talk names the times of two layouts; the one that is not shown can be left out.
+    // Step 13 of the third talk names what two layouts use; the one that is not shown can be left out.
     let script = "const talk = document.querySelectorAll('axle-talk')[2]; const root = talk.shadowRoot;\
         for (let i = 0; i < 200 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
         const shown = (act) => new Promise((done) => talk.addEventListener('axle-step', (e) => done(e.detail), { once: true }, act()));\
-        const out = {}; out.said = (await shown(() => talk.goTo(6))).said;\
+        const out = {}; await shown(() => talk.goTo(12)); out.said = (await shown(() => talk.forward())).said;\
         root.querySelector('[data-name=what]').click(); await new Promise((r) => setTimeout(r, 500));\
-        const inner = root.querySelector('axle-launch').shadowRoot;\
+        const inner = root.querySelector('axle-idle-drag').shadowRoot;\
         const boxes = [...inner.querySelectorAll('.boxes input')]; \
-        boxes.find((b) => b.closest('label').textContent.trim() === 'R1').click(); await new Promise((r) => setTimeout(r, 1500));\
-        out.without = talk.said; out.listed = root.querySelector('axle-launch').scenario.layouts;\
+        boxes.find((b) => b.closest('label').textContent.trim() === 'R1').click(); await new Promise((r) => setTimeout(r, 2500));\
+        out.without = talk.said; out.listed = root.querySelector('axle-idle-drag').scenario.layouts;\
         await talk.restore(); await new Promise((r) => setTimeout(r, 300)); out.back = talk.said; return out;";
     let seen = window.run(script).await;
-    assert_eq!(seen["listed"], json!(["F1R1"]), "{seen}");
+    assert_eq!(seen["listed"], json!(["F1R1", "F1R2"]), "{seen}");
     assert_eq!(
         seen["without"], "With these inputs there is no value for this sentence.",
         "{seen}"
