@@ -2,14 +2,14 @@
 //! file that needs nothing else.
 
 use crate::elements::{CLASSIC, TALK_CLASSIC};
-use crate::slim::slim;
 use crate::scenario_file::{self, ScenarioError, one_line};
+use crate::slim::slim;
 use axlewright_core::talk::{Fault, Talk};
 use axlewright_core::units::System;
 use axlewright_core::{Scenario, Tree};
 use axlewright_core::{topic, words};
-use axlewright_widgets::figure::{Theme, WIDE};
 use axlewright_widgets::figure::svg::push_escaped;
+use axlewright_widgets::figure::{Theme, WIDE};
 use axlewright_widgets::talk::{checked, sheet};
 use axlewright_widgets::visual::Visual;
 use std::fmt::{self, Write as _};
