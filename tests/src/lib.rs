@@ -7,6 +7,7 @@
 )]
 
 mod answers;
+pub mod camera;
 mod compare;
 mod draw;
 pub mod engine;

@@ -540,14 +540,17 @@ const api = (globalThis[Symbol.for(`axlewright ${VERSION}`)] ??= {
   topics: () => now(() => TOPICS),
   schema: (topic) => now((rust) => rust.schema(topic)),
   talk: {
-    // A talk that names a topic which is not known is told all that there are.
+    // A talk that names a topic which is not known is told all that there are. A handout has workings.
     init: (topics) => {
       const parts = topics.map((topic) => String(topic).trim().toLowerCase().replaceAll("-", "_"));
-      return want(["talk", ...(parts.every((part) => TOPICS.includes(part)) ? new Set(parts) : TOPICS)]);
+      return want(["talk", "working", ...(parts.every((part) => TOPICS.includes(part)) ? new Set(parts) : TOPICS)]);
     },
     read: (json) => now((rust) => rust.talk(json)),
-    step: (json, at, changed, units, theme) => now((rust) => rust.talk_step(json, at, changed, units, theme)),
+    step: (json, at, changed, units, theme, width = 0) =>
+      now((rust) => rust.talk_step(json, at, changed, units, theme, width)),
     between: (json, from, to, share) => now((rust) => rust.talk_between(json, from, to, share)),
+    text: textFrom,
+    checked,
   },
   provokeTrap: () => query((rust) => rust.provoke_trap()),
 });

@@ -102,6 +102,15 @@ impl Drawing {
         }
     }
 
+    /// Height in scene units.
+    #[must_use]
+    pub fn height(&self) -> f64 {
+        match self {
+            Self::Scene(scene) => scene.height,
+            Self::Chart(chart) => chart.height,
+        }
+    }
+
     /// As SVG.
     #[must_use]
     pub fn svg(&self, options: &SvgOptions) -> String {

@@ -4419,6 +4419,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.allowed.table", "eine Tabelle"),
     ("talk.allowed.text", "ein Text"),
     ("talk.form", "{0}: „{1}“ lässt sich nicht sagen: {2}."),
+    (
+        "talk.gone",
+        "Mit diesen Eingaben gibt es keinen Wert für diesen Satz.",
+    ),
     ("talk.in_head", "Kopf des Vortrags: {0}"),
     ("talk.in_step", "Schritt {0}: {1}"),
     ("talk.ui.add", "Hinzufügen"),
@@ -4463,9 +4467,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.ui.save", "Bild sichern"),
     ("talk.ui.screen", "Vollbild"),
     ("talk.ui.show_answer", "Antwort zeigen"),
+    (
+        "talk.ui.source",
+        "Ein Vortrag ist eine TOML- oder JSON-Datei von höchstens 1 MB. {0}",
+    ),
     ("talk.ui.speaker", "Vortragende"),
     ("talk.ui.step", "Schritt {0} von {1}"),
     ("talk.ui.steps", "Schritte"),
+    (
+        "talk.ui.stopped",
+        "Dieser Schritt lässt sich nicht zeigen; das letzte Bild bleibt stehen.",
+    ),
     ("talk.ui.take", "Mitnehmen"),
     ("talk.ui.tall", "9 : 16"),
     ("talk.ui.time", "Zeit seit dem Beginn"),

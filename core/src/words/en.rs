@@ -4239,6 +4239,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.allowed.table", "a table"),
     ("talk.allowed.text", "a text"),
     ("talk.form", "{0}: \"{1}\" cannot be said: {2}."),
+    (
+        "talk.gone",
+        "With these inputs there is no value for this sentence.",
+    ),
     ("talk.in_head", "Head of the talk: {0}"),
     ("talk.in_step", "Step {0}: {1}"),
     ("talk.ui.add", "Add"),
@@ -4280,9 +4284,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.ui.save", "Save figure"),
     ("talk.ui.screen", "Full screen"),
     ("talk.ui.show_answer", "Show the answer"),
+    (
+        "talk.ui.source",
+        "A talk is a TOML or JSON file of 1 MB at most. {0}",
+    ),
     ("talk.ui.speaker", "Speaker"),
     ("talk.ui.step", "Step {0} of {1}"),
     ("talk.ui.steps", "Steps"),
+    (
+        "talk.ui.stopped",
+        "This step cannot be shown; the last picture stays.",
+    ),
     ("talk.ui.take", "Take along"),
     ("talk.ui.tall", "9 : 16"),
     ("talk.ui.time", "Time since the start"),

@@ -4515,6 +4515,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.allowed.table", "una tabla"),
     ("talk.allowed.text", "un texto"),
     ("talk.form", "{0}: «{1}» no se puede decir: {2}."),
+    (
+        "talk.gone",
+        "Con estas entradas no hay valor para esta frase.",
+    ),
     ("talk.in_head", "Cabecera de la charla: {0}"),
     ("talk.in_step", "Paso {0}: {1}"),
     ("talk.ui.add", "Añadir"),
@@ -4556,9 +4560,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.ui.save", "Guardar la figura"),
     ("talk.ui.screen", "Pantalla completa"),
     ("talk.ui.show_answer", "Mostrar la respuesta"),
+    (
+        "talk.ui.source",
+        "Una charla es un archivo TOML o JSON de 1 MB como máximo. {0}",
+    ),
     ("talk.ui.speaker", "Orador"),
     ("talk.ui.step", "Paso {0} de {1}"),
     ("talk.ui.steps", "Pasos"),
+    (
+        "talk.ui.stopped",
+        "Este paso no se puede mostrar; la última imagen se queda.",
+    ),
     ("talk.ui.take", "Llevarse"),
     ("talk.ui.tall", "9 : 16"),
     ("talk.ui.time", "Tiempo desde el inicio"),

@@ -35,5 +35,8 @@ mod sketch;
 mod sliders;
 mod states;
 mod talk;
+mod talk_camera;
+mod talk_faults;
+mod talk_hands;
 mod tools;
 mod trap;

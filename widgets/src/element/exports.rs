@@ -411,8 +411,9 @@ pub fn talk_step(
     changed: &str,
     units: &str,
     theme: &str,
+    width: f64,
 ) -> Result<JsValue, JsValue> {
-    (talk_here()?.step)(json, at, changed, units, theme)
+    (talk_here()?.step)(json, at, changed, units, theme, width)
 }
 
 /// The scenario at a share of the way between two steps of a talk.

@@ -488,9 +488,9 @@ pub const FUNCTIONS: &[Member] = &[
     Member {
         name: "talk",
         kind: MemberKind::ReadOnly(
-            "{ init(topics: string[]): Promise<void>; read(json: string): { title: string; lang: string; steps: Record<string, unknown>[] }; step(json: string, at: number, changed: string, units: string, theme: string): Record<string, unknown>; between(json: string, from: number, to: number, share: number): Record<string, unknown> }",
+            "{ init(topics: string[]): Promise<void>; read(json: string): { title: string; lang: string; steps: Record<string, unknown>[] }; step(json: string, at: number, changed: string, units: string, theme: string, width?: number): Record<string, unknown>; between(json: string, from: number, to: number, share: number): Record<string, unknown>; text(url: URL, signal?: AbortSignal): Promise<string>; checked(json: string): string }",
         ),
-        help: "What `<axle-talk>` asks: reads a talk, says and draws one of its steps, and gives the scenario on the way between two steps. A talk is JSON text.",
+        help: "What `<axle-talk>` asks: reads a talk, says and draws one of its steps, and gives the scenario on the way between two steps. A talk is JSON text; `text` reads a file and `checked` a text within the bounds of a scenario.",
     },
     Member {
         name: "provokeTrap",
