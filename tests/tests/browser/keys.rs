@@ -128,8 +128,8 @@ fn same(ours: &Value, theirs: &Value, place: &str) {
     }
 }
 
-/// A slider as it stands: value, ends and step.
-const SLIDER: &str = "return [focus.value, focus.min, focus.max, focus.step].map(Number);";
+/// A slider as it stands: value, ends, step, and the decimals of the step.
+const SLIDER: &str = "return [focus.value, focus.min, focus.max, focus.step, (focus.step.split('.')[1] ?? '').length].map(Number);";
 
 fn number(list: &Value, at: usize) -> f64 {
     list[at].as_f64().expect("a number")
@@ -173,11 +173,7 @@ async fn journey(window: &Window, topic: &Topic) {
     let unit = reader
         .sees("return focus.value.replace(/^[-−+\\d.,\\u2009\\u202f\\u00a0 ]+/, '');")
         .await;
-    let decimals = (0..6).find(|decimals| {
-        let scaled = step * 10_f64.powi(*decimals);
-        (scaled - scaled.round()).abs() < 1e-6
-    });
-    let decimals = decimals.expect("a round step") as usize;
+    let decimals = number(&before, 4) as usize;
     let wanted = value + 3.0 * way;
     let typed = format!("{wanted:.decimals$} {}", unit.as_str().expect("a unit"));
     reader.press(&[Key::Control], "a").await;
