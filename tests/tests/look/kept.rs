@@ -103,16 +103,17 @@ fn each(mut act: impl FnMut(&str, &Kept)) {
                 act(&name.replace('_', "-"), &kept);
             }
         }
-        for (name, topic, view, set) in MOMENTS {
-            let topic = topic::find(topic).expect("a topic");
-            let kept = Kept {
-                visual: Visual::of(topic).expect("a look"),
-                view,
-                width,
-                set: Some(set),
-            };
-            act(&format!("{name}-{size}"), &kept);
-        }
+    }
+    let (size, width) = SIZES[0];
+    for (name, topic, view, set) in MOMENTS {
+        let topic = topic::find(topic).expect("a topic");
+        let kept = Kept {
+            visual: Visual::of(topic).expect("a look"),
+            view,
+            width,
+            set: Some(set),
+        };
+        act(&format!("{name}-{size}"), &kept);
     }
 }
 
