@@ -19,6 +19,7 @@ mod grid;
 mod hands;
 mod interface;
 mod kept;
+mod keys;
 mod languages;
 mod life;
 mod link;

@@ -262,12 +262,23 @@ impl Handle {
         (taking()?.file)(self, kind)
     }
 
-    /// The query of a link to what is shown.
+    /// The query of a link to what is shown. The page's own view, units and language are given as their
+    /// attributes, where the link need not name them.
     ///
     /// # Errors
     /// None once the part is here.
-    pub fn link(&self) -> Result<String, JsValue> {
-        Ok((taking()?.link)(self))
+    pub fn link(
+        &self,
+        view: Option<String>,
+        units: Option<String>,
+        lang: Option<String>,
+    ) -> Result<String, JsValue> {
+        Ok((taking()?.link)(
+            self,
+            view.as_deref(),
+            units.as_deref(),
+            lang.as_deref(),
+        ))
     }
 
     /// Code that puts the shown state into another page: `frame`, `module` or `classic`, with the
