@@ -16,10 +16,13 @@ use axlewright_core::{Problem, Scenario, Tree};
 use js_sys::Reflect;
 use wasm_bindgen::JsValue;
 
+/// Says and draws a step: the talk as JSON, which step, what was changed, units, what is wanted besides, width.
+type SayStep = fn(&str, usize, &str, &str, &str, f64) -> Result<JsValue, JsValue>;
+
 /// What a talk asks, as the part of the wasm that holds it brings it.
 pub(crate) struct Asked {
     pub(super) outline: fn(&str) -> Result<JsValue, JsValue>,
-    pub(super) step: fn(&str, usize, &str, &str, &str, f64) -> Result<JsValue, JsValue>,
+    pub(super) step: SayStep,
     pub(super) between: fn(&str, usize, usize, f64) -> Result<JsValue, JsValue>,
 }
 
