@@ -215,7 +215,7 @@ impl Visual {
     /// A [`Problem`] of the scenario.
     pub fn draw(&self, scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
         debug_assert!(self.views.contains(&view));
-        let mut drawing = (self.draw)(scenario, view, look)?;
+        let mut drawing = (self.draw)(&self.topic.own(scenario), view, look)?;
         if let Drawing::Scene(scene) = &mut drawing {
             reveal(scene, look.parts);
         }

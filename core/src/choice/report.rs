@@ -73,8 +73,6 @@ pub const TOPIC: Topic = Topic {
         "packaging.clearance",
         "packaging.half_shaft_length",
         "packaging.gap",
-        "cornering.speed",
-        "cornering.radius",
         "vehicle.cornering_stiffness_front",
         "vehicle.cornering_stiffness_rear",
         "vehicle.roll_stiffness_front_share",

@@ -115,15 +115,10 @@ impl Work {
     }
 }
 
-/// A scenario as the brief sees it: without the layout that is looked at, which has no part in the answer,
-/// and without what only another topic asks for, as a torque split that is fixed there.
+/// A scenario as the brief sees it: what the topic reads, without the layout that is looked at, which has no
+/// part in the answer.
 fn own(scenario: &Scenario) -> Scenario {
-    let mut own = scenario.clone();
-    for (path, _) in scenario.entries() {
-        if !TOPIC.inputs.contains(&path) {
-            own.unset(path);
-        }
-    }
+    let mut own = TOPIC.own(scenario).into_owned();
     if scenario.text("layouts").is_none() {
         own.unset("layout");
     }

@@ -82,7 +82,7 @@ impl Curve {
         let low = |point: &&Point| point.lateral_m_s2 <= LOW_M_S2 + 1e-9;
         let last = self.points.iter().rev().find(low)?;
         let first = self.points.first()?;
-        (last.lateral_m_s2 > 0.9 * LOW_M_S2).then_some((*first, *last))
+        (last.lateral_m_s2 > 0.5 * LOW_M_S2).then_some((*first, *last))
     }
 
     /// The turn that was asked for, or the fastest that is held on its radius.

@@ -26,8 +26,6 @@ const OF_PARTS: &[(&str, &str)] = &[
 
 /// Inputs that are named for one topic and read by another too; a test tells which are missing.
 const READ_TWICE: &[&str] = &[
-    "cornering.radius",
-    "cornering.speed",
     "idle_drag.auxiliary_power",
     "idle_drag.cycle",
     "idle_drag.regeneration_power",
