@@ -66,7 +66,7 @@ pub(crate) async fn no_violation(window: &Window, page: &str) {
 /// pause later, and once the reader has paused; with the finding before and after.
 const LISTEN: &str = "
     const pause = (time) => new Promise((done) => setTimeout(done, time));
-    const region = root.querySelector('[aria-live=polite]');
+    const region = root.querySelector('.unseen');
     const title = () => root.querySelector('.figure svg title').textContent;
     const before = title();
     await pause(800);
