@@ -83,55 +83,6 @@ async fn every_page_obeys_in_dark_at_320_pixels() {
     window.close().await;
 }
 
-/// Pages of each kind in the offline file. What they hold is judged page by page above; here it is the file
-/// that holds them.
-const INSIDE: [&str; 6] = [
-    "index",
-    "traction",
-    "compare",
-    "talks",
-    "published",
-    "search",
-];
-
-/// Pages of the offline file, each as the reader sees it.
-async fn judge_offline(window: &Window) {
-    let axe = needed(&axlewright_tests::file("node_modules/axe-core/axe.min.js"));
-    window.visit_file("axlewright-offline.html").await;
-    window
-        .run("for (let i = 0; i < 400 && !customElements.get('axle-traction'); i += 1) await new Promise(r => setTimeout(r, 50));")
-        .await;
-    window
-        .driver
-        .execute(&axe, Vec::new())
-        .await
-        .expect("axe-core loads");
-    for article in INSIDE {
-        let wide = window
-            .run(&format!(
-                "location.hash = '{article}'; await new Promise(r => setTimeout(r, 150));\
-                 const page = document.getElementById('{article}'); if (page.hidden) throw new Error('hidden');\
-                 for (const fold of page.querySelectorAll('details')) fold.open = true;\
-                 await Promise.all([...page.querySelectorAll('*')].map(e => e.updateComplete));\
-                 const d = document.documentElement; return [d.scrollWidth, d.clientWidth];"
-            ))
-            .await;
-        assert!(
-            wide[0].as_u64() <= wide[1].as_u64(),
-            "{article} scrolls sideways: {wide}"
-        );
-        no_violation(window, &format!("offline: {article}")).await;
-    }
-}
-
-#[tokio::test]
-async fn pages_of_the_offline_file_obey_in_light() {
-    let window = Window::open().await;
-    judge_offline(&window).await;
-    assert_eq!(window.complaints().await, Vec::<String>::new());
-    window.close().await;
-}
-
 #[tokio::test]
 async fn the_menu_opens_by_keyboard_and_closes_with_escape() {
     let window = Window::open().await;
