@@ -272,7 +272,7 @@ async fn a_slow_file_never_overtakes_what_came_after_it_nor_holds_it_up() {
              const fresh = document.createElement('axle-traction'); fresh.setAttribute('scenario', 'never.json');\
              document.body.append(fresh); await new Promise((r) => setTimeout(r, 200));\
              const began = performance.now(); fresh.scenario = { vehicle: { base: 'moraine' } };\
-             out.fresh = [await fresh.updateComplete, fresh.scenario.vehicle.base, performance.now() - began < 5000];\
+             out.fresh = [await fresh.updateComplete, fresh.scenario.vehicle.base, performance.now() - began < 1000];\
              const gone = document.createElement('axle-traction'); gone.setAttribute('scenario', 'never.json');\
              document.body.append(gone); await new Promise((r) => setTimeout(r, 100)); gone.remove();\
              const away = document.createElement('axle-traction'); away.setAttribute('scenario', 'slow.json');\
