@@ -235,7 +235,7 @@ impl Window {
     }
 
     /// How many times as long this machine takes at present, 1 or more, as the one that bounds in time are for:
-    /// a yardstick of layout and sums against [`YARDSTICK_MS`].
+    /// a yardstick of layout and sums, against the milliseconds that it takes there.
     pub async fn slowness(&self) -> f64 {
         let least = self.run(YARDSTICK).await;
         let factor = least.as_f64().expect("a time") / YARDSTICK_MS;
