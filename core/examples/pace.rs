@@ -1,19 +1,22 @@
 //! How long the physics takes: the answer of each topic to its example, a whole run of one layout of each
-//! demo vehicle, ten seconds of the planar car at 1 kHz, and the cycle for all layouts.
+//! demo vehicle, ten seconds of the planar car at 1 kHz, the cycle for all layouts, and single solves that
+//! the reference scripts make too.
 //!
 //! ```sh
 //! cargo run --release --package axlewright-core --example pace
 //! ```
 //!
-//! prints JSON: microseconds for each. Built for wasm, where there is no clock, each call of `main` does
-//! the next part of the work, in the same order, and the page that called takes the time.
+//! prints JSON: microseconds for each. With the number of a part and a count, as in `pace 3 1`, it does that
+//! part so many times and prints nothing: so a program that counts instructions may watch it. Built for wasm,
+//! where there is no clock, each call of `main` does the next part of the work, in the same order, and the
+//! page that called takes the time.
 #![allow(clippy::disallowed_macros, reason = "it prints its result")]
 
 use axlewright_core::layout::Layout;
 use axlewright_core::planar::{Car, Controls, advance};
 use axlewright_core::topic::TOPICS;
 use axlewright_core::vehicle::DEMO_NAMES;
-use axlewright_core::{Problem, Scenario, idle_drag, launch};
+use axlewright_core::{Problem, Scenario, idle_drag, launch, traction, turn_in_place};
 use std::process::ExitCode;
 use std::sync::atomic::{AtomicU32, Ordering};
 
@@ -30,6 +33,12 @@ enum Part {
     Planar,
     /// The published cycle with the best split for every layout.
     Cycle,
+    /// The traction limit of one layout.
+    Limit,
+    /// The slow turn in place of four driven wheels.
+    Turn,
+    /// The best split of the torque at one speed and demand.
+    Split,
 }
 
 fn parts() -> Vec<Part> {
@@ -38,7 +47,13 @@ fn parts() -> Vec<Part> {
         .iter()
         .enumerate()
         .flat_map(|(vehicle, _)| LAYOUTS.map(|layout| Part::Launch(vehicle, layout)));
-    let whole = [Part::Planar, Part::Cycle];
+    let whole = [
+        Part::Planar,
+        Part::Cycle,
+        Part::Limit,
+        Part::Turn,
+        Part::Split,
+    ];
     topics.chain(launches).chain(whole).collect()
 }
 
@@ -50,6 +65,9 @@ impl Part {
             Self::Launch(at, layout) => format!("{} {}", DEMO_NAMES[*at], layout.name()),
             Self::Planar => "planar 10 s".into(),
             Self::Cycle => "cycle, eight layouts".into(),
+            Self::Limit => "one traction limit".into(),
+            Self::Turn => "one steady turn".into(),
+            Self::Split => "one best split".into(),
         }
     }
 
@@ -60,6 +78,7 @@ impl Part {
             Self::Topic(_) => 200,
             Self::Launch(..) => 20,
             Self::Planar | Self::Cycle => 2,
+            Self::Limit | Self::Turn | Self::Split => 2000,
         }
     }
 
@@ -72,7 +91,7 @@ impl Part {
                 scenario.set("vehicle.base", DEMO_NAMES[*vehicle])?;
                 scenario
             }
-            Self::Planar | Self::Cycle => {
+            _ => {
                 let mut scenario = Scenario::default();
                 scenario.set("vehicle.base", "esker")?;
                 scenario
@@ -96,6 +115,19 @@ impl Part {
                     for layout in Layout::ALL {
                         std::hint::black_box(idle_drag::drive(&question, layout));
                     }
+                }
+                Self::Limit => {
+                    let question = traction::Question::from_scenario(&scenario)?;
+                    let _ = std::hint::black_box(traction::limit(&question, Layout::F1R1));
+                }
+                Self::Turn => {
+                    let question = turn_in_place::Question::from_scenario(&scenario)?;
+                    let _ = std::hint::black_box(question.four_wheel_turn());
+                }
+                Self::Split => {
+                    let question = idle_drag::Question::from_scenario(&scenario)?;
+                    let axles = question.axles(Layout::F1R1, 400.0);
+                    let _ = std::hint::black_box(idle_drag::split::best(&axles, 60.0));
                 }
             }
         }
@@ -129,6 +161,19 @@ fn main() -> ExitCode {
 #[cfg(not(target_family = "wasm"))]
 fn main() -> ExitCode {
     const ROUNDS: usize = 25;
+    let mut asked = std::env::args().skip(1).map(|text| text.parse().ok());
+    if let (Some(Some(number)), Some(Some(count))) = (asked.next(), asked.next()) {
+        let done = (0..count).all(|_: usize| {
+            let parts = parts();
+            let part: Option<&Part> = parts.get::<usize>(number);
+            part.is_some_and(|part| part.run(&COUNT).is_ok())
+        });
+        return if done {
+            ExitCode::SUCCESS
+        } else {
+            ExitCode::FAILURE
+        };
+    }
     let mut lines = Vec::new();
     for part in parts() {
         // The least: others work on the machine too.

@@ -148,6 +148,7 @@ impl Quick {
     /// Reads a scenario once.
     #[must_use]
     pub fn new(topic: &'static Topic, scenario: Scenario, wanted: &[Wanted]) -> Self {
+        let scenario = topic.own(&scenario).into_owned();
         let tell = TELLERS.iter().find(|(name, _)| *name == topic.name);
         let mut places = vec![usize::MAX; topic.outputs.len() * PLACES];
         for (at, wanted) in wanted.iter().enumerate() {

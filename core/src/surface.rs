@@ -184,6 +184,7 @@ pub fn find(name: &str) -> Option<&'static Surface> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::{self, Lang};
 
     #[test]
     fn the_names_are_those_of_the_table_and_sliding_is_below_peak() {
@@ -195,6 +196,14 @@ mod tests {
                 "{}",
                 surface.name
             );
+            for lang in Lang::ALL {
+                for key in [
+                    surface.label_key(),
+                    format!("surface.short.{}", surface.name),
+                ] {
+                    assert!(words::find(lang, &key).is_some(), "{lang:?}: {key}");
+                }
+            }
         }
     }
 }

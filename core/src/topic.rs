@@ -13,6 +13,7 @@ use crate::{
     choice, cornering, idle_drag, launch, load_transfer, motor_split, packaging, traction,
     turn_in_place,
 };
+use std::borrow::Cow;
 
 /// A topic: its names, what it reads, what it answers, and how.
 #[derive(Debug)]
@@ -221,16 +222,34 @@ impl Topic {
         Ok(self.example()?.overlaid_with(scenario))
     }
 
+    /// A scenario without what only other topics ask for. Topics share their physics, and what this one does
+    /// not list among its inputs, and so offers to nobody, must not sway its answer.
+    #[must_use]
+    pub fn own<'a>(&self, scenario: &'a Scenario) -> Cow<'a, Scenario> {
+        let foreign = |path: &str| !self.inputs.contains(&path);
+        if !scenario.entries().any(|(path, _)| foreign(path)) {
+            return Cow::Borrowed(scenario);
+        }
+        let mut own = scenario.clone();
+        for (path, _) in scenario.entries() {
+            if foreign(path) {
+                own.unset(path);
+            }
+        }
+        Cow::Owned(own)
+    }
+
     /// Solves a scenario and writes the working.
     ///
     /// # Errors
     /// A [`Problem`] that names field, value and what is allowed.
     pub fn report(&'static self, scenario: &Scenario) -> Result<Report, Problem> {
+        let steps = (self.working)(&self.own(scenario));
         Ok(Report {
             topic: self,
             scenario: scenario.clone(),
             readings: self.solve(scenario)?,
-            steps: (self.working)(scenario).map_err(|problem| problem.told_as_given(scenario))?,
+            steps: steps.map_err(|problem| problem.told_as_given(scenario))?,
         })
     }
 
@@ -253,7 +272,7 @@ impl Topic {
     /// # Errors
     /// As [`Topic::report`].
     pub fn solve(&self, scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
-        (self.solve)(scenario).map_err(|problem| problem.told_as_given(scenario))
+        (self.solve)(&self.own(scenario)).map_err(|problem| problem.told_as_given(scenario))
     }
 
     /// As [`Topic::solve`], without the numbers that take a run, for who asks many times for others.
@@ -262,7 +281,7 @@ impl Topic {
     /// As [`Topic::report`].
     pub(crate) fn solve_without_run(&self, scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
         let solve = self.solve_without_run.unwrap_or(self.solve);
-        solve(scenario).map_err(|problem| problem.told_as_given(scenario))
+        solve(&self.own(scenario)).map_err(|problem| problem.told_as_given(scenario))
     }
 
     /// The inputs that the topic reads.
@@ -297,7 +316,7 @@ impl Report {
     pub fn write_working(&mut self) {
         // What has been solved has a working; were there none, the list would stay empty.
         if self.steps.is_empty()
-            && let Ok(steps) = (self.topic.working)(&self.scenario)
+            && let Ok(steps) = (self.topic.working)(&self.topic.own(&self.scenario))
         {
             self.steps = steps;
         }

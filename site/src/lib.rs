@@ -18,6 +18,7 @@ pub mod scenario_file;
 pub mod search;
 pub mod serve;
 pub mod site;
+pub(crate) mod slim;
 pub mod sources;
 pub mod study;
 pub mod talk;

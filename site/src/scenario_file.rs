@@ -142,7 +142,7 @@ pub fn read(path: &Path) -> Result<Scenario, ScenarioError> {
 /// # Errors
 /// As [`gather`].
 pub fn read_tree(path: &Path) -> Result<Tree, ScenarioError> {
-    tree_of(path, &read_text(path)?)
+    parse_tree(path, &read_text(path)?)
 }
 
 fn read_text(path: &Path) -> Result<String, ScenarioError> {
@@ -178,12 +178,24 @@ fn read_text(path: &Path) -> Result<String, ScenarioError> {
 }
 
 /// Reads the text of a scenario: JSON where it begins with a brace or the file's name says so, TOML
-/// otherwise.
+/// otherwise. `path` is told in refusals, and files that a field names are looked for beside it.
 ///
 /// # Errors
 /// As [`gather`].
+///
+/// ```
+/// use axlewright_site::scenario_file::parse;
+/// use std::path::Path;
+///
+/// let scenario = parse(Path::new("car.toml"), "[vehicle]\nmass = \"4080 lb\"\n")?;
+/// assert!((scenario.number("vehicle.mass").unwrap_or_default() - 1850.7).abs() < 0.05);
+/// // A refusal is one line that says where, what and what is allowed.
+/// let refused = parse(Path::new("car.toml"), "[vehicle]\nmas = 1850\n").map_err(|e| e.to_string());
+/// assert!(refused.is_err_and(|told| told.contains("vehicle.mas") && told.contains("vehicle.mass")));
+/// # Ok::<(), axlewright_site::scenario_file::ScenarioError>(())
+/// ```
 pub fn parse(path: &Path, text: &str) -> Result<Scenario, ScenarioError> {
-    let (tree, _) = split(tree_of(path, text)?);
+    let (tree, _) = split(parse_tree(path, text)?);
     Ok(Scenario::from_tree(&tree)?)
 }
 
@@ -193,7 +205,7 @@ pub fn parse(path: &Path, text: &str) -> Result<Scenario, ScenarioError> {
 /// # Errors
 /// As [`gather`].
 pub fn read_study(path: &Path) -> Result<(Scenario, Option<Tree>), ScenarioError> {
-    let (tree, study) = split(tree_of(path, &read_text(path)?)?);
+    let (tree, study) = split(parse_tree(path, &read_text(path)?)?);
     let says_nothing = study.is_some() && tree == Tree::map();
     let scenario = if says_nothing {
         Scenario::default()
@@ -215,7 +227,11 @@ fn split(tree: Tree) -> (Tree, Option<Tree>) {
     }
 }
 
-fn tree_of(path: &Path, text: &str) -> Result<Tree, ScenarioError> {
+/// Reads the text of a file as data, TOML or JSON, as [`parse`] does.
+///
+/// # Errors
+/// As [`gather`].
+pub fn parse_tree(path: &Path, text: &str) -> Result<Tree, ScenarioError> {
     if text.trim().is_empty() {
         return Err(Problem::Empty.into());
     }

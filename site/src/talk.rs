@@ -3,12 +3,13 @@
 
 use crate::elements::{CLASSIC, TALK_CLASSIC};
 use crate::scenario_file::{self, ScenarioError, one_line};
+use crate::slim::slim;
 use axlewright_core::talk::{Fault, Talk};
 use axlewright_core::units::System;
 use axlewright_core::{Scenario, Tree};
 use axlewright_core::{topic, words};
-use axlewright_widgets::figure::Theme;
 use axlewright_widgets::figure::svg::push_escaped;
+use axlewright_widgets::figure::{Theme, WIDE};
 use axlewright_widgets::talk::{checked, sheet};
 use axlewright_widgets::visual::Visual;
 use std::fmt::{self, Write as _};
@@ -72,7 +73,7 @@ pub fn transcript(talk: &Talk) -> String {
     let mut html = String::from("<ol class=\"transcript\">\n");
     for step in &talk.steps {
         // What has been checked has an answer.
-        let Ok(mut report) = step.report(&Scenario::default()) else {
+        let Ok(report) = step.report(&Scenario::default()) else {
             continue;
         };
         html.push_str("<li>");
@@ -88,7 +89,7 @@ pub fn transcript(talk: &Talk) -> String {
         paragraph(&step.said(&report, lang, system).unwrap_or_default());
         let note = step.noted(&report, lang, system).unwrap_or_default();
         let sheet = Visual::of(step.topic)
-            .and_then(|visual| sheet(visual, step, &mut report, lang, system, Theme::Print).ok());
+            .and_then(|visual| sheet(visual, step, &report, lang, system, Theme::Print, WIDE).ok());
         paragraph(&sheet.unwrap_or_default().description);
         paragraph(&note);
         html.push_str("</li>\n");
@@ -134,9 +135,12 @@ pub fn page(file: &TalkFile, scripts: &Path) -> Result<String, TalkError> {
         element(file),
         words::get(talk.lang, "talk.whose"),
     );
-    for name in [CLASSIC, TALK_CLASSIC] {
+    let mut parts: Vec<&str> = talk.steps.iter().map(|step| step.topic.name).collect();
+    parts.extend(["talk", "take", "working"]);
+    let elements = slim(&script(CLASSIC)?, &parts, lang);
+    for script in [elements, script(TALK_CLASSIC)?] {
         html.push_str("<script>");
-        html.push_str(&script(name)?);
+        html.push_str(&script);
         html.push_str("</script>\n");
     }
     Ok(html + "</body>\n</html>\n")

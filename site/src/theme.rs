@@ -13,9 +13,13 @@ use std::path::Path;
 /// The groups of the navigation, in order.
 const GROUPS: &[&str] = &["start", "topics", "use", "teach", "reference"];
 
-/// The page that a server sends for an address that leads nowhere, and the script that finds the site
-/// from there. Its name is unlike those of others: it is also asked for outside the site.
-const LOST: (&str, &str) = ("404", "axlewright-lost.js");
+/// The page that a server sends for an address that leads nowhere.
+const LOST: &str = "404";
+
+/// The script of that page, which finds the site from there, and its style. Their names are unlike those of
+/// others: they are also asked for outside the site.
+const LOST_SCRIPT: &str = "axlewright-lost.js";
+const LOST_STYLE: &str = "axlewright-lost.css";
 
 /// How many folders deep a lost address may be for that page to find the site.
 const LOST_DEPTH: usize = 6;
@@ -46,14 +50,16 @@ impl Theme {
         let page = script(file("page.js")?)
             .replace("NEW_VERSION", &literal(&word("new_version")))
             .replace("TAKE_IT", &literal(&word("new_version_take")));
+        let style = file("style.css")?.replace("AXLE_TAGS", &tags);
         let mut assets = vec![
-            asset("style.css", file("style.css")?.replace("AXLE_TAGS", &tags)),
+            asset(LOST_STYLE, style.clone()),
+            asset("style.css", style),
             asset("page.js", query.clone() + &page),
             asset("follow.js", script(file("follow.js")?)),
             asset("builder.js", file("builder.js")?),
             asset("search.js", format!("{library}\n{search}")),
             asset(search::INDEX, index),
-            asset(LOST.1, file("lost.js")?),
+            asset(LOST_SCRIPT, file("lost.js")?),
             asset("icon.svg", file("icon.svg")?),
         ];
         let frames = frame::frames(
@@ -129,9 +135,11 @@ impl Theme {
         for name in scripts {
             addresses.push(self.address(name)?);
         }
-        if own.slug == LOST.0 {
-            let script = self.address(LOST.1)?;
-            addresses.extend((0..LOST_DEPTH).map(|up| "../".repeat(up) + &script));
+        let mut styles = vec![self.address("style.css")?];
+        if own.slug == LOST {
+            let above = |file: String| (0..LOST_DEPTH).map(move |up| "../".repeat(up) + &file);
+            addresses.extend(above(self.address(LOST_SCRIPT)?));
+            styles = above(self.address(LOST_STYLE)?).collect();
         }
         let mut environment = Environment::new();
         environment.set_undefined_behavior(minijinja::UndefinedBehavior::Strict);
@@ -149,7 +157,7 @@ impl Theme {
                     groups => groups,
                     previous => at_place(place.and_then(|place| place.checked_sub(1))),
                     next => at_place(place.map(|place| place + 1)),
-                    style => self.address("style.css").unwrap_or_default(),
+                    styles => styles,
                     scripts => addresses,
                     version => env!("CARGO_PKG_VERSION"),
                     words => context! {

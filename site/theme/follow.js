@@ -16,7 +16,7 @@ for (const place of document.querySelectorAll("[data-follow]")) {
     }
     return found;
   };
-  const common = new Set(["scenario", "units", "lang", "controls", "show", "view", "question", "theme"]);
+  const common = new Set(["scenario", "units", "lang", "controls", "show", "view", "reveal", "question", "theme"]);
   first?.addEventListener("axle-change", ({ detail }) => {
     const given = attributesOf(detail);
     const known = new Set(first.constructor.observedAttributes);

@@ -1,18 +1,23 @@
 //! How many answers a second a study gives, the table written and summed up, beside the same study in numpy
-//! and scipy. `cargo bench -p axlewright-tests --bench study` prints a table.
+//! and scipy. `cargo bench -p axlewright-tests --bench study` prints a table, and fails where fewer answers
+//! come than are wanted, or where the numbers are not those of the partner.
 #![allow(clippy::unwrap_used, reason = "a bench stops where a value is missing")]
 
-use axlewright_tests::{python, run_in};
+use axlewright_core::Scenario;
+use axlewright_tests::{launch_case, python, run_in};
 use serde_json::{Value, json};
 use std::path::Path;
+use std::process::ExitCode;
 use std::time::Instant;
 
-/// A study, its count of rows, and the least answers a second.
+/// A study, its count of rows, the least answers a second, and how far the first and the last answer may be
+/// from the partner's, relative.
 struct Case {
     name: &'static str,
     arguments: &'static [&'static str],
     rows: u64,
     wanted: f64,
+    apart: f64,
 }
 
 const CASES: [Case; 3] = [
@@ -36,6 +41,8 @@ const CASES: [Case; 3] = [
         ],
         rows: 4_000_000,
         wanted: 1e6,
+        // The same closed form.
+        apart: 1e-12,
     },
     Case {
         name: "launch",
@@ -55,6 +62,8 @@ const CASES: [Case; 3] = [
         ],
         rows: 8000,
         wanted: 2e3,
+        // The bound of the reference runs.
+        apart: 1e-4,
     },
     Case {
         name: "launch, ideal",
@@ -80,6 +89,8 @@ const CASES: [Case; 3] = [
         ],
         rows: 8000,
         wanted: 2e3,
+        // The partner has no wheels to spin up; here they have 2 parts in 10 000 of the mass.
+        apart: 3e-4,
     },
 ];
 
@@ -105,32 +116,87 @@ fn ends(folder: &Path) -> [f64; 2] {
     ]
 }
 
-fn main() {
+/// Rows a second in Python, and its first and last value.
+type Partner = (f64, [f64; 2]);
+
+/// A study of `study.py`, which times itself.
+fn study(asked: &Value) -> Partner {
+    let got: Value = serde_json::from_str(&python("study.py", &asked.to_string())).unwrap();
+    let number = |name: &str| got[name].as_f64().unwrap();
+    (
+        number("rows") / number("with_file"),
+        ["first", "last"].map(number),
+    )
+}
+
+/// The launches of the case in scipy, as the reference runs have them. What the interpreter takes to start
+/// is taken off.
+fn launches(rows: u32) -> Partner {
+    let cases = (0..rows).map(|row| {
+        let mut scenario = Scenario::default();
+        for (path, text) in [("vehicle.base", "esker"), ("layout", "F1R1")] {
+            scenario.set(path, text).unwrap();
+        }
+        let height = 0.4 + 0.3 * f64::from(row) / f64::from(rows - 1);
+        scenario.set_number("vehicle.cg_height", height).unwrap();
+        launch_case(&scenario)
+    });
+    let cases: Vec<Value> = cases.collect();
+    let timed = |cases: Vec<Value>| {
+        let start = Instant::now();
+        let printed = python("launch.py", &Value::from(cases).to_string());
+        (start.elapsed().as_secs_f64(), printed)
+    };
+    let (start_s, _) = timed(Vec::new());
+    let (all_s, printed) = timed(cases);
+    // Rollout, 60 mph, 100 km/h, quarter mile.
+    let times: Vec<[Option<f64>; 4]> = serde_json::from_str(&printed).unwrap();
+    let to_60 = [times.first(), times.last()].map(|times| times.unwrap()[1].unwrap());
+    (f64::from(rows) / (all_s - start_s), to_60)
+}
+
+fn main() -> ExitCode {
     let folder = tempfile::tempdir().unwrap();
     let csv = folder.path().join("numpy.csv");
+    let mut missed = Vec::new();
     println!("study          ours, rows/s   wanted   Python, rows/s   ratio   numbers");
     for case in &CASES {
         let ours = answers_per_second(folder.path(), case);
-        let reference = match case.name {
-            "launch" => None,
-            "traction" => Some(json!({"study": "traction", "rows": case.rows, "csv": csv})),
-            _ => Some(json!({"study": "launch", "rows": 100})),
+        let (theirs, values) = match case.name {
+            "traction" => study(&json!({"study": "traction", "rows": case.rows, "csv": csv})),
+            "launch" => launches(60),
+            _ => study(&json!({"study": "launch", "rows": 100})),
         };
-        let [theirs, apart] = reference.map_or([f64::NAN; 2], |asked| {
-            let got: Value = serde_json::from_str(&python("study.py", &asked.to_string())).unwrap();
-            let number = |name: &str| got[name].as_f64().unwrap();
-            let apart = ends(folder.path())
-                .into_iter()
-                .zip(["first", "last"])
-                .map(|(ours, name)| (ours / number(name) - 1.0).abs())
-                .fold(0.0, f64::max);
-            [number("rows") / number("with_file"), apart]
-        });
+        let apart = ends(folder.path())
+            .into_iter()
+            .zip(values)
+            .map(|(ours, theirs)| (ours / theirs - 1.0).abs())
+            .fold(0.0, f64::max);
         println!(
             "{:14} {ours:12.0} {:8.0} {theirs:16.0} {:7.1}   {apart:.1e} apart",
             case.name,
             case.wanted,
             ours / theirs
         );
+        if ours < case.wanted {
+            missed.push(format!(
+                "{}: {ours:.0} answers a second, wanted {:.0}",
+                case.name, case.wanted
+            ));
+        }
+        if apart.is_nan() || apart > case.apart {
+            missed.push(format!(
+                "{}: {apart:.1e} from Python's numbers, allowed {:.0e}",
+                case.name, case.apart
+            ));
+        }
+    }
+    for line in &missed {
+        eprintln!("MISSED {line}");
+    }
+    if missed.is_empty() {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::FAILURE
     }
 }

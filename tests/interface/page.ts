@@ -43,6 +43,24 @@ const title: unknown = schema("load-transfer")["title"];
 const tag: AxleIntrinsicElements["axle-load-transfer"] = { acceleration: "0.6 g", "cg-height": 0.5, className: "wide" };
 const classic: string | undefined = globalThis.axlewright?.version;
 
+const talk = document.createElement("axle-talk");
+talk.step = 2;
+await talk.forward();
+talk.addEventListener("axle-step", ({ detail }) => console.log(detail.step, detail.said, detail.question));
+talk.addEventListener("axle-problem", ({ detail }) => console.log(detail.faults[0]?.field));
+document.addEventListener("axle-step", (event) => console.log(event.detail.step));
+const played: AxleIntrinsicElements["axle-talk"] = { src: "a.toml", frame: "16:9" };
+turning.view = "bars";
+const bars: AxleIntrinsicElements["axle-choice"] = { view: "bars" };
+
+// @ts-expect-error traction has no bars
+traction.view = "bars";
+// @ts-expect-error a tag takes the views of its topic
+const side: AxleIntrinsicElements["axle-choice"] = { view: "side" };
+// @ts-expect-error the steps of a talk are counted, not set
+talk.steps = 3;
+// @ts-expect-error there is no such frame
+const square: AxleIntrinsicElements["axle-talk"] = { frame: "1:1" };
 // @ts-expect-error an element has no such input
 traction.acceleration = "0.6 g";
 // @ts-expect-error units are si or us

@@ -60,7 +60,7 @@ class Car:
     def motor(self, omega):
         """Torque that a motor brings to its wheel."""
         speed = abs(omega) * self.c["i"]
-        return self.c["i"] * min(self.c["T"], self.c["P"] / speed if speed > 0.0 else math.inf)
+        return self.c["i"] * self.c["eta"] * min(self.c["T"], self.c["P"] / speed if speed > 0.0 else math.inf)
 
     def rates(self, _, s):
         c = self.c

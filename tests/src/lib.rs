@@ -7,10 +7,12 @@
 )]
 
 mod answers;
+pub mod camera;
 mod compare;
 mod draw;
 pub mod engine;
 pub mod host;
+mod launch_case;
 mod node;
 mod picture;
 mod program;
@@ -22,6 +24,7 @@ mod snapshot;
 pub use answers::{answers_or_refuses, refuses_clearly, show};
 pub use compare::{Comparison, assert_close, assert_equal_relative, scenario};
 pub use draw::Draw;
+pub use launch_case::launch_case;
 pub use node::node;
 pub use picture::Picture;
 pub use program::{Run, program, run, run_in};

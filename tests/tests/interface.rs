@@ -11,6 +11,8 @@ use axlewright_core::topic::TOPICS;
 use axlewright_core::{Scenario, schema};
 use axlewright_site::interface::{MANIFEST, TYPES, documents};
 use axlewright_tests::{file, node};
+use axlewright_widgets::element::interface;
+use axlewright_widgets::visual::{VISUALS, View};
 use serde_json::{Value, json};
 use std::process::Command;
 
@@ -46,6 +48,52 @@ fn the_compiler_accepts_a_page_that_uses_the_types() {
 }
 
 #[test]
+fn types_and_manifest_tell_the_views_of_each_topic_and_the_element_of_talks() {
+    let types = document(TYPES);
+    let manifest: Value = serde_json::from_str(&document(MANIFEST)).unwrap();
+    let classes = manifest["modules"][0]["declarations"].as_array().unwrap();
+    for visual in VISUALS {
+        let figures = visual.views.iter().filter(|view| **view != View::Chart);
+        let mut words: Vec<&str> = figures.map(|view| view.word()).collect();
+        words.sort_unstable();
+        let sorted = |list: &str, between: &str| {
+            let mut words: Vec<String> = list.split(between).map(str::to_owned).collect();
+            words.sort();
+            words
+        };
+        let tag = visual.topic.tag();
+        let class = classes
+            .iter()
+            .find(|class| class["tagName"] == tag)
+            .unwrap();
+        let attributes = class["attributes"].as_array().unwrap();
+        let view = attributes.iter().find(|a| a["name"] == "view").unwrap();
+        assert_eq!(
+            sorted(view["type"]["text"].as_str().unwrap(), " | "),
+            words,
+            "{tag}"
+        );
+        let (_, element) = types.split_once(&format!("`<{tag}>`")).unwrap();
+        let (_, set) = element.split_once("set view(value: ").unwrap();
+        let (set, _) = set.split_once(" | null").unwrap();
+        assert_eq!(sorted(&set.replace('"', ""), " | "), words, "{tag}");
+        let (_, markup) = types
+            .split_once(&format!("\"{tag}\": AxleAttributes & {{"))
+            .unwrap();
+        let (_, taken) = markup.split_once("\"view\"?: ").unwrap();
+        let (taken, _) = taken.split_once(';').unwrap();
+        assert_eq!(sorted(&taken.replace('"', ""), " | "), words, "{tag}");
+    }
+    let talk = &manifest["modules"][1]["declarations"][0];
+    assert_eq!(talk["tagName"], "axle-talk");
+    let told = |list: &str| talk[list].as_array().unwrap().len();
+    assert_eq!(told("attributes"), interface::talk::ATTRIBUTES.len());
+    assert_eq!(told("members"), interface::talk::MEMBERS.len());
+    assert_eq!(told("events"), interface::talk::EVENTS.len());
+    assert_eq!(told("cssParts"), interface::talk::PARTS.len());
+}
+
+#[test]
 fn the_manifest_follows_its_format() {
     let manifest: Value = serde_json::from_str(&document(MANIFEST)).unwrap();
     // The format takes a class that is no element too, and then looks at no attribute: so each element is
@@ -75,6 +123,10 @@ fn the_manifest_follows_its_format() {
             .collect();
         assert_eq!(listed, axlewright_widgets::element::attributes(topic));
     }
+    questions.push((
+        of_element,
+        manifest["modules"][1]["declarations"][0].clone(),
+    ));
     for told in complaints(&questions) {
         assert_eq!(told, Vec::<String>::new());
     }

@@ -8,8 +8,8 @@
 use axlewright_core::Scenario;
 use axlewright_core::launch::{self, Question};
 use axlewright_core::layout::Layout;
-use axlewright_tests::{Comparison, Draw, Reference, python, show};
-use serde_json::{Value, json};
+use axlewright_tests::{Comparison, Draw, Reference, launch_case, python, show};
+use serde_json::Value;
 use std::time::Instant;
 
 const CASES: usize = 200;
@@ -92,63 +92,11 @@ fn draw_launch(draw: &mut Draw) -> Scenario {
     scenario
 }
 
-/// The case as the script reads it, from the scenario and not from the core's own sums.
-fn case_of(scenario: &Scenario) -> Value {
-    let number = |path: &str| scenario.number(path).unwrap();
-    let layout = scenario.layout();
-    let full = scenario.word("launch.model") != Some("ideal");
-    let peak = number("surface.friction_peak");
-    let sliding = scenario.given_number("surface.friction_sliding");
-    let peak_slip = number("vehicle.tyre_peak_slip");
-    let target = match scenario.word("launch.traction_control") {
-        Some("off") => None,
-        _ => scenario.number("launch.slip_target").or(Some(peak_slip)),
-    };
-    let springs = json!({
-        "f_front": number("vehicle.ride_frequency_front"),
-        "f_rear": number("vehicle.ride_frequency_rear"),
-        "zeta": number("vehicle.damping_ratio"),
-        "anti_lift": number("vehicle.anti_lift_front"),
-        "anti_squat": number("vehicle.anti_squat_rear"),
-    });
-    json!({
-        "m": number("vehicle.mass"),
-        "L": number("vehicle.wheelbase"),
-        "a": number("vehicle.cg_to_front_axle"),
-        "h": number("vehicle.cg_height"),
-        "R": number("vehicle.wheel_radius"),
-        "J_w": number("vehicle.wheel_inertia"),
-        "J_m": number("vehicle.rotor_inertia"),
-        "T": number("vehicle.motor_torque"),
-        "P": number("vehicle.motor_power"),
-        "i": number("vehicle.motor_ratio"),
-        "eta": number("vehicle.gear_efficiency"),
-        "P_b": scenario.number("vehicle.battery_power").unwrap_or(1e12),
-        "CdA": number("vehicle.drag_area"),
-        "h_d": number("vehicle.drag_height"),
-        "ClA_f": number("vehicle.lift_area_front"),
-        "ClA_r": number("vehicle.lift_area_rear"),
-        "rho": number("air.density"),
-        "f_r": number("vehicle.rolling_resistance"),
-        "k": number("vehicle.tyre_load_sensitivity"),
-        "N_0": number("vehicle.tyre_reference_load"),
-        "mu": peak,
-        // Without a word on sliding friction, the ratio of dry asphalt in the adhesion table.
-        "sliding": sliding.map_or(0.75 / 0.85, |sliding| sliding / peak),
-        "peak_slip": full.then_some(peak_slip),
-        "relaxation": number("vehicle.tyre_relaxation_length"),
-        "target": target,
-        "springs": full.then_some(springs),
-        "theta": number("surface.grade").atan(),
-        "motors": [layout.front().motors(), layout.rear().motors()],
-    })
-}
-
 #[test]
 fn scipy_runs_the_launches_again() {
     let mut draw = Draw::seeded(2027);
     let scenarios: Vec<Scenario> = (0..CASES).map(|_| draw_launch(&mut draw)).collect();
-    let asked: Vec<Value> = scenarios.iter().map(case_of).collect();
+    let asked: Vec<Value> = scenarios.iter().map(launch_case).collect();
     let began = Instant::now();
     let printed = python("launch.py", &Value::from(asked).to_string());
     let python_s = began.elapsed().as_secs_f64();

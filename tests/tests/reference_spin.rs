@@ -85,6 +85,7 @@ fn case_of(scenario: &Scenario, spin: &Spin) -> Value {
         "T": number("vehicle.motor_torque"),
         "P": number("vehicle.motor_power"),
         "i": number("vehicle.motor_ratio"),
+        "eta": number("vehicle.gear_efficiency"),
         "k": number("vehicle.tyre_load_sensitivity"),
         "N_0": number("vehicle.tyre_reference_load"),
         "peak_slip": number("vehicle.tyre_peak_slip"),

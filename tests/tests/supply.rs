@@ -6,7 +6,7 @@
     reason = "a test stops where a value is missing"
 )]
 
-use axlewright_tests::file;
+use axlewright_tests::{file, python};
 use serde_json::Value;
 use spdx::{Expression, LicenseReq, ParseMode};
 use std::collections::{BTreeMap, BTreeSet};
@@ -30,12 +30,27 @@ const FITTING: [&str; 12] = [
     "Zlib",
 ];
 /// Further licences of tools that judge or build in the tests, and of which nothing goes on to a reader.
-const OF_TOOLS: [&str; 1] = ["MPL-2.0"];
+const OF_TOOLS: [&str; 2] = ["MPL-2.0", "NCSA"];
+/// What older packages of Python say instead of an expression; of the family, whichever it is, all fit.
+const OF_PYTHON: [&str; 2] = [
+    "License :: OSI Approved :: BSD License",
+    "License :: OSI Approved :: MIT License",
+];
 
 /// Every package of the workspace, for every machine, as cargo knows it.
-static PACKAGES: LazyLock<Vec<Value>> = LazyLock::new(|| {
+static PACKAGES: LazyLock<Vec<Value>> = LazyLock::new(|| packages("../Cargo.toml"));
+
+/// Every package that the lock file beside a manifest names.
+fn packages(manifest: &str) -> Vec<Value> {
     let output = Command::new(env!("CARGO"))
-        .args(["metadata", "--format-version", "1", "--locked"])
+        .args([
+            "metadata",
+            "--format-version",
+            "1",
+            "--locked",
+            "--manifest-path",
+        ])
+        .arg(file(manifest))
         .current_dir(file(".."))
         .output()
         .unwrap();
@@ -43,7 +58,7 @@ static PACKAGES: LazyLock<Vec<Value>> = LazyLock::new(|| {
     assert!(output.status.success(), "{errors}");
     let metadata: Value = serde_json::from_slice(&output.stdout).unwrap();
     metadata["packages"].as_array().unwrap().clone()
-});
+}
 
 fn read(name: &str) -> String {
     let path = file(name);
@@ -171,6 +186,59 @@ fn every_licence_of_a_tool_from_npm_fits_and_what_ships_says_its_own() {
     assert!(search.contains("Permission is hereby granted, free of charge"));
     let reader = read("../widgets/js/vendor/smol-toml.js");
     assert!(reader.contains("SPDX-License-Identifier: BSD-3-Clause"));
+}
+
+/// The fuzz targets are a workspace of their own, and a tool.
+#[test]
+fn every_licence_of_the_fuzz_targets_fits() {
+    let tools = [&FITTING[..], &OF_TOOLS].concat();
+    let packages = packages("fuzz/Cargo.toml");
+    for package in &packages {
+        let (name, licence) = (text(package, "name"), text(package, "license"));
+        assert!(fits(licence, &tools), "{name}: {licence:?}");
+    }
+    let names: BTreeSet<&str> = packages
+        .iter()
+        .map(|package| text(package, "name"))
+        .collect();
+    for name in ["arbitrary", "libfuzzer-sys", "axlewright-core"] {
+        assert!(names.contains(name), "{name} is not among {names:?}");
+    }
+}
+
+/// What the packages of Python say of themselves, with all that they ask for in turn. They are tools: what
+/// their wheels hold besides is not handed on to anybody.
+#[test]
+fn every_licence_of_a_package_of_python_fits() {
+    let tools = [&FITTING[..], &OF_TOOLS].concat();
+    let wanted: BTreeMap<String, String> = read("requirements.txt")
+        .lines()
+        .filter_map(|line| line.split_once("=="))
+        .map(|(name, version)| (name.into(), version.into()))
+        .collect();
+    let names: Vec<&String> = wanted.keys().collect();
+    let printed = python("licences.py", &serde_json::to_string(&names).unwrap());
+    let found: Vec<Value> = serde_json::from_str(&printed).unwrap();
+    for package in &found {
+        let (name, licence) = (text(package, "name"), text(package, "licence"));
+        let families = package["families"].as_array().unwrap();
+        let family_fits = licence.is_empty()
+            && !families.is_empty()
+            && families
+                .iter()
+                .all(|family| OF_PYTHON.contains(&family.as_str().unwrap()));
+        assert!(family_fits || fits(licence, &tools), "{package}");
+        if let Some(version) = wanted.get(name) {
+            assert_eq!(text(package, "version"), version, "{name}");
+        }
+    }
+    // What is asked for, and what sympy asks for.
+    for name in wanted.keys().map(String::as_str).chain(["mpmath"]) {
+        assert!(
+            found.iter().any(|package| text(package, "name") == name),
+            "{name}"
+        );
+    }
 }
 
 #[test]

@@ -51,6 +51,7 @@ class AxleElement extends HTMLElement {
   #broken = false; // its own mount trapped: it is not tried again before something changes
   #score; // how far off the reader's last prediction was
   #focus; // where the focus was before a trap
+  #own; // view, units and language as the page first gave them
   #hands; // lays the handles over figure and chart, after each drawing
   #spoken; // the language that the Rust side was last told
   #watcher; // watches the width of the base
@@ -199,7 +200,7 @@ class AxleElement extends HTMLElement {
     observer?.unobserve(this);
     if (urgent || !this.#beginning) {
       this.#beginning = this.#run(urgent).catch((error) => {
-        if (running) warn(`<${this.localName}> cannot start. ${error}`); // else `start` has said it, once
+        if (running) warnOnce(`an element lacks what it needs. ${error}`, error.cause); // else `start` has said it, once
         this.#say(halted ? "stopped" : "unavailable");
       }).finally(() => { this.#beginning = undefined; });
     }
@@ -262,6 +263,7 @@ class AxleElement extends HTMLElement {
       return;
     }
     this.#base = base;
+    this.#own ??= { view: settings.view ?? "", units: settings.units ?? "", lang: this.#spoken };
     if (this.hasAttribute("question")) this.#slot.hidden = true; // it may be the same question in print
     this.#hands = handsOn(
       base,
@@ -432,7 +434,7 @@ class AxleElement extends HTMLElement {
       this.#hush("unavailable");
       if (this.#instance === instance && !instance.dead) go();
     } catch (error) {
-      warn(`<${this.localName}> lacks a part. ${error}`);
+      warnOnce(`an element lacks what it needs. ${error}`, error.cause);
       this.#say("unavailable");
     }
   }
@@ -446,7 +448,7 @@ class AxleElement extends HTMLElement {
       } else if (act === "print") {
         await printOnly(this.#base, this.#language);
       } else if (act === "link") {
-        await copy(linkTo(this, await this.#take((handle) => handle.link())));
+        await copy(linkTo(this, await this.#take((handle) => handle.link(...notIn(location, this.#own)))));
         done = "copied";
       } else if (act === "embed") {
         await copy(await this.embed(more));
@@ -540,14 +542,17 @@ const api = (globalThis[Symbol.for(`axlewright ${VERSION}`)] ??= {
   topics: () => now(() => TOPICS),
   schema: (topic) => now((rust) => rust.schema(topic)),
   talk: {
-    // A talk that names a topic which is not known is told all that there are.
+    // A talk that names a topic which is not known is told all that there are. A handout has workings.
     init: (topics) => {
       const parts = topics.map((topic) => String(topic).trim().toLowerCase().replaceAll("-", "_"));
-      return want(["talk", ...(parts.every((part) => TOPICS.includes(part)) ? new Set(parts) : TOPICS)]);
+      return want(["talk", "working", ...(parts.every((part) => TOPICS.includes(part)) ? new Set(parts) : TOPICS)]);
     },
     read: (json) => now((rust) => rust.talk(json)),
-    step: (json, at, changed, units, theme) => now((rust) => rust.talk_step(json, at, changed, units, theme)),
+    step: (json, at, changed, units, theme, width = 0) =>
+      now((rust) => rust.talk_step(json, at, changed, units, theme, width)),
     between: (json, from, to, share) => now((rust) => rust.talk_between(json, from, to, share)),
+    text: textFrom,
+    checked,
   },
   provokeTrap: () => query((rust) => rust.provoke_trap()),
 });

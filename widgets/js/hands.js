@@ -36,6 +36,29 @@ const moved = (axes, own, key) => {
   return at < 0 ? [own, STEPS[key]] : [at, Math.sign(along[at])];
 };
 
+// A motor is carried: to the middle of its axle or out to a wheel of it, to the other axle, or off the car.
+// The counts of both axles after that; none where it was only pressed.
+const carried = (grip, group, down, up) => {
+  if (Math.hypot(up.clientX - down.clientX, up.clientY - down.clientY) < 8) return null;
+  const axles = [...group.children].filter(({ hold }) => hold.kind === "turn");
+  const counts = axles.map(({ hold }) => hold.axes[0].now);
+  const from = axles.indexOf(grip);
+  const shares = axles.map((axle) => {
+    const box = axle.getBoundingClientRect();
+    return [(up.clientX - box.left) / box.width, (up.clientY - box.top) / box.height, box.width < box.height];
+  });
+  const at = shares.findIndex(([x, y]) => x >= 0 && x <= 1 && y >= 0 && y <= 1);
+  if (at === from) {
+    const [x, y, upright] = shares[at];
+    counts[at] = Math.abs((upright ? y : x) - 0.5) > 0.25 ? 2 : 1;
+  } else if (counts[from]) {
+    counts[from] -= 1;
+    if (at >= 0) counts[at] = Math.min(2, counts[at] + 1);
+  }
+  return counts;
+};
+const layoutOf = ([front, rear]) => (front ? `F${front}` : "") + (rear ? `R${rear}` : "");
+
 const makeGrip = (hold, change, group) => {
   const choose = hold.kind === "choose";
   const grip = part(choose ? "input" : "div", `grip ${hold.kind}`);
@@ -76,7 +99,16 @@ const makeGrip = (hold, change, group) => {
     if (down.button || !down.isPrimary) return;
     down.preventDefault(); // no text is selected, and the focus goes where it should
     grip.firstChild.focus({ preventScroll: true });
-    if (hold.kind === "turn") return;
+    if (hold.kind === "turn") {
+      grip.setPointerCapture(down.pointerId);
+      grip.addEventListener("pointerup", (up) => {
+        const counts = carried(grip, group, down, up);
+        grip.carried = counts !== null; // the click that follows is none
+        const word = counts && layoutOf(counts);
+        if (word) change(grip.hold.axes[0], word);
+      }, { once: true });
+      return;
+    }
     const { axes } = grip.hold; // as they were: the picture may change its scale under the hand
     const scale = group.page.width / group.getBoundingClientRect().width;
     let last = axes.map(({ now }) => now);
@@ -91,7 +123,12 @@ const makeGrip = (hold, change, group) => {
     grip.addEventListener("pointermove", move);
     grip.addEventListener("lostpointercapture", end, { once: true });
   });
-  if (hold.kind === "turn") grip.addEventListener("click", () => set(grip.hold.axes[0], next(grip.hold.axes[0])));
+  if (hold.kind === "turn") {
+    grip.addEventListener("click", () => {
+      if (!grip.carried) set(grip.hold.axes[0], next(grip.hold.axes[0]));
+      grip.carried = false;
+    });
+  }
   return grip;
 };
 

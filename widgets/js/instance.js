@@ -11,6 +11,13 @@ const wanted = new Set(); // parts that the page asked for: every instance has t
 
 const warn = (text) => console.warn(`axlewright ${VERSION}: ${text}`);
 
+// However many elements miss the same part, the console hears of it once.
+const warned = new Set();
+const warnOnce = (text, cause) => {
+  if (!warned.has(text)) warn(cause ? `${text}: ${cause}` : text);
+  warned.add(text);
+};
+
 const die = (instance, reason) => {
   if (instance.dead) return;
   instance.dead = true;

@@ -9,7 +9,9 @@ const moduleOf = (file) => (modules[file] ??= loadModule(file).catch((error) => 
   throw error;
 }));
 
-const modulesOf = (part) => Promise.all(PARTS[part].map(moduleOf));
+const modulesOf = (part) => Promise.all(PARTS[part].map(moduleOf)).catch((cause) => {
+  throw new Error(`the part ${part} is missing`, { cause });
+});
 
 // Puts a part beside an instance. Its files lie in the memory and the function table of the main one, each
 // only once: a second time would reset what it keeps there.

@@ -38,7 +38,7 @@ const printOnly = async (base, language) => {
     const sheet = new frame.contentWindow.CSSStyleSheet();
     sheet.replaceSync(CSS.replaceAll(":host(", ":root:is(").replaceAll(":host", ":root"));
     page.adoptedStyleSheets = [sheet];
-    page.body.style.font = getComputedStyle(base).font;
+    page.body.style.font = getComputedStyle(base.querySelector(".axle")).font;
     page.body.append(page.adoptNode(picture(base)));
     const over = new Promise((done) => {
       frame.contentWindow.addEventListener("afterprint", done);
@@ -59,6 +59,13 @@ const linkTo = (element, query) => {
   for (const [name, value] of new URLSearchParams(query)) url.searchParams.set(name, value);
   if (element.id && document.querySelector(element.localName) !== element) url.hash = element.id;
   return url.href;
+};
+
+// Settings that a page gave, but for those that an address names: a link must name them again, or take
+// the place of what the address says.
+const notIn = (address, settings) => {
+  const { searchParams } = new URL(address);
+  return Object.entries(settings).map(([name, value]) => (searchParams.has(name) ? undefined : value));
 };
 
 // The hash of a script as the file beside it tells; none for pages from the file system.

@@ -186,8 +186,8 @@ mod tests {
         assert!(html.contains("class=\"shown\""));
         assert_eq!(
             html.matches('–').count(),
-            2,
-            "nothing saved by the first motor"
+            6,
+            "the first motor saves and gains nothing: three columns of two layouts"
         );
     }
 }

@@ -33,6 +33,24 @@ pub fn scenario_toml(scenario: &Scenario) -> String {
 ///
 /// # Errors
 /// A [`Problem`] of the scenario.
+///
+/// ```
+/// use axlewright_core::{Scenario, topic};
+/// use axlewright_widgets::figure::Theme;
+/// use axlewright_widgets::figure_file::figure_file;
+/// use axlewright_widgets::visual::{Look, View, Visual};
+///
+/// let mut scenario = Scenario::default();
+/// scenario.set("vehicle.base", "corrie")?;
+/// let topic = topic::find("traction")?;
+/// let Some(visual) = Visual::of(topic) else { panic!("every topic has its figures") };
+/// let draw = || figure_file(visual, &scenario, View::Chart, &Look::default(), Theme::Print);
+/// let svg = draw()?;
+/// // It says what it was made from, and is the same each time.
+/// assert!(svg.starts_with("<svg") && svg.contains("vehicle.base = ") && svg.contains("corrie"));
+/// assert_eq!(svg, draw()?);
+/// # Ok::<(), axlewright_core::Problem>(())
+/// ```
 pub fn figure_file(
     visual: &Visual,
     scenario: &Scenario,

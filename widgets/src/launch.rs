@@ -38,6 +38,8 @@ enum Phase {
     AllGrip,
     Torque,
     Power,
+    MotorSpeed,
+    Battery,
 }
 
 impl Phase {
@@ -48,12 +50,13 @@ impl Phase {
             [true, true] => Self::AllGrip,
             [true, false] => Self::FrontGrip,
             [false, true] => Self::RearGrip,
-            [false, false]
-                if front == AxleLimit::Torque || free(front) && rear == AxleLimit::Torque =>
-            {
-                Self::Torque
-            }
-            _ => Self::Power,
+            // Machines are alike: what ends the front one, where there is one, ends the car.
+            _ => match if free(front) { rear } else { front } {
+                AxleLimit::Torque => Self::Torque,
+                AxleLimit::Battery => Self::Battery,
+                AxleLimit::MotorSpeed => Self::MotorSpeed,
+                _ => Self::Power,
+            },
         }
     }
 
@@ -64,6 +67,8 @@ impl Phase {
             Self::AllGrip => "figure.launch.all_grip",
             Self::Torque => "figure.launch.torque",
             Self::Power => "figure.launch.power",
+            Self::MotorSpeed => "figure.launch.motor_speed",
+            Self::Battery => "figure.launch.battery",
         }
     }
 }

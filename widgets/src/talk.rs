@@ -1,9 +1,9 @@
 //! The steps of a talk as they stand on paper: figure, description, working.
 
 use crate::element::working_html::working_html;
-use crate::figure::{SvgOptions, Theme};
+use crate::figure::{SvgOptions, Theme, WIDE};
 use crate::visual::{Look, Visual};
-use axlewright_core::talk::{Fault, FindTopic, Part, Show, Step, Talk};
+use axlewright_core::talk::{Fault, FindTopic, Show, Step, Talk};
 use axlewright_core::topic::{Report, Topic};
 use axlewright_core::units::System;
 use axlewright_core::words::Lang;
@@ -16,25 +16,25 @@ pub struct Sheet {
     pub svg: String,
     /// What the figure shows, in words.
     pub description: String,
-    /// The working as HTML; empty where the step does not show it.
-    pub working: String,
 }
 
-/// Draws a step for a handout.
+/// Draws a step for a handout, laid out for a width in scene units: [`WIDE`] on paper.
 ///
 /// # Errors
 /// A [`Problem`] when the topic has not the view that the step asks for.
 pub fn sheet(
     visual: &Visual,
     step: &Step,
-    report: &mut Report,
+    report: &Report,
     lang: Lang,
     system: System,
     theme: Theme,
+    width: f64,
 ) -> Result<Sheet, Problem> {
     let mut sheet = Sheet::default();
     if step.show != Show::Table {
         let look = Look {
+            width,
             lang,
             system,
             parts: step.parts,
@@ -54,15 +54,61 @@ pub fn sheet(
         });
         sheet.description = [drawing.title(), ". ", drawing.description()].concat();
     }
-    if step.parts.has(Part::Working) {
-        report.write_working();
-        for reading in &report.readings {
-            if step.topic.outputs[reading.output].headline {
-                sheet.working += &working_html(&report.derivation(&reading.path), lang);
-            }
+    Ok(sheet)
+}
+
+/// Widths that the picture of a step may be laid out for, in scene units.
+const WIDTHS: [f64; 6] = [WIDE, 860.0, 740.0, 650.0, 520.0, 400.0];
+
+/// Widths that the picture of a step may be laid out for, each with the height that it then has, without
+/// its caution. A camera's picture has a shape of its own: in one of them letters are largest.
+///
+/// # Errors
+/// As [`sheet`].
+pub fn sizes(
+    visual: &Visual,
+    step: &Step,
+    report: &Report,
+    lang: Lang,
+    system: System,
+) -> Result<Vec<[f64; 2]>, Problem> {
+    let mut sizes = Vec::new();
+    if step.show != Show::Table {
+        let view = visual.view(step.show.word())?;
+        for width in WIDTHS {
+            let look = Look {
+                width,
+                lang,
+                system,
+                caution: false,
+                ..Look::default()
+            };
+            sizes.push([width, visual.draw(&report.scenario, view, &look)?.height()]);
         }
     }
-    Ok(sheet)
+    Ok(sizes)
+}
+
+/// The working of a step as HTML: of the values that its sentence names, or of the topic's main results
+/// where it names none that is computed.
+#[must_use]
+pub fn working(step: &Step, report: &mut Report, lang: Lang) -> String {
+    report.write_working();
+    let named: Vec<String> = step.say.names().map(String::from).collect();
+    let mut steps = report.derivations(&named);
+    let mut main = Vec::new();
+    if steps.is_empty() {
+        for reading in &report.readings {
+            if step.topic.outputs[reading.output].headline {
+                main.push(reading.path.clone());
+            }
+        }
+        steps = report.derivations(&main);
+    }
+    if steps.is_empty() {
+        return String::new();
+    }
+    working_html(&steps, lang)
 }
 
 /// Finds the looks of a topic.
@@ -75,7 +121,8 @@ pub fn checked(tree: &Tree, find: FindTopic, look: FindLook) -> (Talk, Vec<Fault
         let Some(visual) = look(step.topic) else {
             return Ok(());
         };
-        sheet(visual, step, report, talk.lang, System::Si, Theme::Print).map(|_| ())
+        let (lang, system) = (talk.lang, System::Si);
+        sheet(visual, step, report, lang, system, Theme::Print, WIDE).map(|_| ())
     })
 }
 
@@ -115,19 +162,73 @@ mod tests {
     fn a_sheet_holds_what_the_step_shows() {
         let talk = Talk::from_tree(&talk("side")).unwrap();
         let step = &talk.steps[0];
-        let mut report = step.report(&Scenario::default()).unwrap();
+        let report = step.report(&Scenario::default()).unwrap();
         let visual = Visual::of(step.topic).unwrap();
-        let sheet = sheet(
-            visual,
-            step,
-            &mut report,
-            Lang::English,
-            System::Si,
-            Theme::Print,
-        )
-        .unwrap();
-        assert!(sheet.svg.contains("id=\"step1-t\""), "{}", sheet.svg);
-        assert!(sheet.description.contains("rear"), "{}", sheet.description);
-        assert!(sheet.working.contains("<math"), "{}", sheet.working);
+        let drawn = |width| {
+            let (lang, system) = (Lang::English, System::Si);
+            sheet(visual, step, &report, lang, system, Theme::Print, width).unwrap()
+        };
+        let wide = drawn(WIDE);
+        assert!(wide.svg.contains("id=\"step1-t\""), "{}", wide.svg);
+        assert!(wide.description.contains("rear"), "{}", wide.description);
+        for width in [340.0, 512.5] {
+            let svg = drawn(width).svg;
+            assert!(svg.contains(&format!("viewBox=\"0 0 {width} ")), "{svg}");
+        }
+    }
+
+    #[test]
+    fn a_picture_has_a_size_for_each_width_and_a_table_none() {
+        let sizes_of = |view| {
+            let talk = Talk::from_tree(&talk(view)).unwrap();
+            let step = &talk.steps[0];
+            let report = step.report(&Scenario::default()).unwrap();
+            let visual = Visual::of(step.topic).unwrap();
+            sizes(visual, step, &report, Lang::English, System::Si).unwrap()
+        };
+        for view in ["side", "chart"] {
+            let sizes = sizes_of(view);
+            assert_eq!(sizes.len(), WIDTHS.len());
+            // The height is that of the picture: a telephone's is another.
+            assert!(
+                sizes.iter().all(|[width, high]| *high > 0.2 * width),
+                "{sizes:?}"
+            );
+            assert!(
+                sizes
+                    .iter()
+                    .any(|[_, high]| (high - sizes[0][1]).abs() > 1.0),
+                "{sizes:?}"
+            );
+        }
+        assert!(sizes_of("table").is_empty());
+    }
+
+    #[test]
+    fn the_working_is_that_of_what_is_said() {
+        let working_of = |say: &str| {
+            let mut tree = talk("side");
+            let Some(Tree::List(steps)) = tree.get("steps").cloned() else {
+                panic!("no steps");
+            };
+            let mut step = steps[0].clone();
+            step.set("say", Tree::text(say));
+            tree.set("steps", Tree::List(vec![step]));
+            let talk = Talk::from_tree(&tree).unwrap();
+            let mut report = talk.steps[0].report(&Scenario::default()).unwrap();
+            working(&talk.steps[0], &mut report, Lang::English)
+        };
+        let equations = |html: &str| html.matches("<math").count();
+        let ratio = equations(&working_of("It is {rear_to_front_ratio}."));
+        let front = equations(&working_of("It is {front_axle_load}."));
+        assert!(0 < front && front < ratio, "{front}, {ratio}");
+        // Each equation once, though both loads need it.
+        let both = equations(&working_of("{front_axle_load} and {rear_axle_load}."));
+        let rear = equations(&working_of("It is {rear_axle_load}."));
+        assert!(both < front + rear, "{both} of {front} and {rear}");
+        // An input has no working, and a plain sentence names nothing: the main results stand instead.
+        for say in ["It weighs {vehicle.mass}.", "Look."] {
+            assert!(equations(&working_of(say)) >= both, "{say}");
+        }
     }
 }

@@ -102,6 +102,15 @@ impl Drawing {
         }
     }
 
+    /// Height in scene units.
+    #[must_use]
+    pub fn height(&self) -> f64 {
+        match self {
+            Self::Scene(scene) => scene.height,
+            Self::Chart(chart) => chart.height,
+        }
+    }
+
     /// As SVG.
     #[must_use]
     pub fn svg(&self, options: &SvgOptions) -> String {
@@ -206,7 +215,7 @@ impl Visual {
     /// A [`Problem`] of the scenario.
     pub fn draw(&self, scenario: &Scenario, view: View, look: &Look) -> Result<Drawing, Problem> {
         debug_assert!(self.views.contains(&view));
-        let mut drawing = (self.draw)(scenario, view, look)?;
+        let mut drawing = (self.draw)(&self.topic.own(scenario), view, look)?;
         if let Drawing::Scene(scene) = &mut drawing {
             reveal(scene, look.parts);
         }

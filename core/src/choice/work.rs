@@ -2,7 +2,7 @@
 
 use super::measure::{Found, Measure, Questions, yaw_moments};
 use super::sensitivity::{Base, Flip, VARIED, flip, ideal_s};
-use super::{Brief, Decision, decide};
+use super::{Brief, Decision, TOPIC, decide};
 use crate::error::Problem;
 use crate::idle_drag;
 use crate::launch::{self, MARK_60_MPH};
@@ -115,13 +115,14 @@ impl Work {
     }
 }
 
-/// A scenario without the layout that is looked at, which has no part in the answer.
-fn unpicked(scenario: &Scenario) -> Scenario {
-    let mut scenario = scenario.clone();
+/// A scenario as the brief sees it: what the topic reads, without the layout that is looked at, which has no
+/// part in the answer.
+fn own(scenario: &Scenario) -> Scenario {
+    let mut own = TOPIC.own(scenario).into_owned();
     if scenario.text("layouts").is_none() {
-        scenario.unset("layout");
+        own.unset("layout");
     }
-    scenario
+    own
 }
 
 /// The brief, and the layouts as far as formulas tell them: without launch, cycle and turn.
@@ -129,12 +130,13 @@ fn unpicked(scenario: &Scenario) -> Scenario {
 /// # Errors
 /// A [`Problem`] of the scenario.
 pub(super) fn compared(scenario: &Scenario) -> Result<(Brief, Vec<Measure>), Problem> {
-    let questions = Questions::from_scenario(scenario)?;
+    let scenario = own(scenario);
+    let questions = Questions::from_scenario(&scenario)?;
     let mut measures = Vec::new();
-    for layout in unpicked(scenario).layouts() {
+    for layout in scenario.layouts() {
         measures.push(questions.measure(layout, Found::default())?);
     }
-    Ok((Brief::from_scenario(scenario)?, measures))
+    Ok((Brief::from_scenario(&scenario)?, measures))
 }
 
 /// Does one piece of the work on a scenario, and gives the answer once it is there. A page calls it
@@ -143,7 +145,7 @@ pub(super) fn compared(scenario: &Scenario) -> Result<(Brief, Vec<Measure>), Pro
 /// # Errors
 /// A [`Problem`] of the scenario.
 pub fn advance(scenario: &Scenario) -> Result<Option<Rc<Answer>>, Problem> {
-    let scenario = &unpicked(scenario);
+    let scenario = &own(scenario);
     WORK.with_borrow_mut(|kept| {
         if kept.as_ref().is_none_or(|work| work.scenario != *scenario) {
             *kept = Some(Work::begin(scenario)?);

@@ -1,7 +1,7 @@
 //! Cornering, and torque moved from left to right: what two motors on one axle can do that one cannot.
 //!
 //! Model: the planar model on level ground ([`crate::planar`]), held in a steady turn to the
-//! left; right is its mirror image. The closed forms of the single track stand beside it. What a
+//! left; right is its mirror image, with the sides of the road changed over. The closed forms of the single track stand beside it. What a
 //! scenario does not give is not applied, so a textbook case enters as it is printed.
 
 mod diagram;

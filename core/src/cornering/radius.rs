@@ -71,7 +71,20 @@ pub struct Curve {
     pub held: Held,
 }
 
+/// Lateral acceleration up to which the test tells the understeer gradient \[m/s²\]: what normal driving
+/// uses, where the steer angle still grows in a straight line.
+const LOW_M_S2: f64 = 2.0;
+
 impl Curve {
+    /// The first point of the test and the last one of its straight part; none where the test ends before.
+    #[must_use]
+    pub fn straight(&self) -> Option<(Point, Point)> {
+        let low = |point: &&Point| point.lateral_m_s2 <= LOW_M_S2 + 1e-9;
+        let last = self.points.iter().rev().find(low)?;
+        let first = self.points.first()?;
+        (last.lateral_m_s2 > 0.5 * LOW_M_S2).then_some((*first, *last))
+    }
+
     /// The turn that was asked for, or the fastest that is held on its radius.
     #[must_use]
     pub fn shown(&self) -> Option<&Trim> {

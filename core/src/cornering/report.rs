@@ -1,6 +1,6 @@
 //! The topic's table and its readings.
 
-use super::radius::Curve;
+use super::radius::{Curve, Point};
 use super::reach::{Reach, reaches};
 use super::step_steer::{Response, step_steer};
 use super::vectoring::{Help, Way, help};
@@ -104,6 +104,7 @@ pub(super) const OUTPUTS: &[Output] = &[
     quantity("limit_speed", "V_l", D::Speed, 3, false),
     plain("limit", OutputKind::Word),
     quantity("understeer_gradient", "K", D::SteerGradient, 2, true),
+    quantity("constant_radius.understeer_gradient", "K_r", D::SteerGradient, 2, false),
     quantity("characteristic_speed", "V_c", D::Speed, 3, false),
     quantity("critical_speed", "V_k", D::Speed, 3, false),
     quantity("ackermann_angle", "δ_A", D::Angle, 3, false),
@@ -236,6 +237,8 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
         readings.optional("limit_speed", trim.map(|trim| trim.turn.speed_m_s));
     }
     readings.add("limit", "", word(found.curve.end.word()));
+    let gradient = found.curve.straight().map(gradient_between);
+    readings.optional("constant_radius.understeer_gradient", gradient);
     single_track(&mut readings, &found.track);
     if let Some(response) = &found.response {
         readings.optional("step_steer.rise_time", response.rise_time_s());
@@ -247,6 +250,12 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
         readings.add("yaw_moment.*.max", layout.name(), moment);
     }
     Ok(readings.into_list())
+}
+
+/// Understeer gradient between two points of a test on one radius: the angle of Ackermann is the same in
+/// both and goes out.
+pub(super) fn gradient_between((first, last): (Point, Point)) -> f64 {
+    (last.steer_rad - first.steer_rad) / (last.lateral_m_s2 - first.lateral_m_s2)
 }
 
 fn single_track(readings: &mut Readings, track: &SingleTrack) {

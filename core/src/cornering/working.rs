@@ -1,6 +1,6 @@
 //! The working: closed forms as they stand, and for what was solved the equations that it satisfies.
 
-use super::report::{Found, drive_power_w, find};
+use super::report::{Found, drive_power_w, find, gradient_between};
 use super::{Trim, math};
 use crate::error::Problem;
 use crate::load_transfer::write_chassis;
@@ -75,6 +75,19 @@ fn single_track(sheet: &mut Sheet, found: &Found) {
         ("step.single_steer", "δ_1", "single_track.steer_angle", "δ_A + K*a_y", track.steer_rad(), D::Angle),
         ("step.single_sideslip", "β_1", "single_track.sideslip_angle", "b/R_p - N_r*a_y/(2*g*C_r)", track.sideslip_rad(), D::Angle),
     ]);
+    if let Some((first, last)) = found.curve.straight() {
+        for (symbol, value, dimension) in [
+            ("δ_a", first.steer_rad, D::Angle),
+            ("δ_b", last.steer_rad, D::Angle),
+            ("a_a", first.lateral_m_s2, D::Acceleration),
+            ("a_b", last.lateral_m_s2, D::Acceleration),
+        ] {
+            sheet.given(symbol, value, dimension);
+        }
+        let path = "constant_radius.understeer_gradient";
+        let gradient = gradient_between((first, last));
+        sheet.step("step.test_gradient", "K_r", path, "(δ_b - δ_a)/(a_b - a_a)", gradient, D::SteerGradient);
+    }
     if let Some(speed) = track.characteristic_m_s() {
         sheet.step("step.characteristic_speed", "V_c", "characteristic_speed", "sqrt(L/K)", speed, D::Speed);
     }

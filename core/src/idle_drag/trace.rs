@@ -17,7 +17,8 @@ pub const MOST_ROWS: usize = 43_200;
 const FASTEST_M_S: f64 = 150.0;
 /// Largest change of speed \[m/s²\]: more is a slip of a unit or a lost row.
 const MOST_M_S2: f64 = 30.0;
-/// A step longer than the first by more than this factor is a gap.
+/// A step longer than the shortest so far by more than this factor is a gap, and so were those before one
+/// that is shorter by more.
 const GAP: f64 = 1.5;
 
 /// Times \[s\] and speeds \[m/s\].
@@ -34,6 +35,7 @@ impl Trace {
     pub fn read(text: &str) -> Result<Self, Problem> {
         let mut points: Vec<(f64, f64)> = Vec::new();
         let mut unit_m_s = 1.0 / 3.6;
+        let (mut shortest_s, mut longest_s) = (f64::INFINITY, 0.0_f64);
         let mut last = (1, "");
         let text = text.trim_start_matches('\u{feff}');
         for (at, line) in text.lines().enumerate() {
@@ -83,11 +85,11 @@ impl Trace {
             }
             if let [.., before] = points[..] {
                 let step_s = time_s - before.0;
-                let first_s = points.get(1).map_or(step_s, |next| next.0 - points[0].0);
                 if step_s <= 0.0 {
                     return refused("why.trace_time");
                 }
-                if step_s > GAP * first_s {
+                (shortest_s, longest_s) = (shortest_s.min(step_s), longest_s.max(step_s));
+                if longest_s > GAP * shortest_s {
                     return refused("why.trace_gap");
                 }
                 if (speed - before.1).abs() > MOST_M_S2 * step_s {

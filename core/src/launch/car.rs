@@ -140,7 +140,7 @@ impl<'a> Car<'a> {
     }
 
     /// Loads in steady state without acceleration, front and rear \[N\].
-    fn steady_n(&self, air: &AirForces) -> [f64; 2] {
+    pub(super) fn steady_n(&self, air: &AirForces) -> [f64; 2] {
         let moved_n = self.drag_moves * air.drag_n;
         [
             self.slope_n[0] - moved_n - air.lift_front_n,

@@ -27,6 +27,48 @@ pub struct Course {
     pub points: Vec<Point>,
 }
 
+/// Most phases of an axle that are told; of more the shortest go.
+const PHASES: usize = 4;
+
+impl Course {
+    /// What limits an axle, phase by phase, and until when \[s\]; the last ends with the run.
+    #[must_use]
+    pub fn phases(&self, axle: usize) -> Vec<(AxleLimit, f64)> {
+        let mut phases: Vec<(AxleLimit, f64)> = Vec::new();
+        for point in &self.points {
+            add_phase(&mut phases, point.limits[axle], point.time_s);
+        }
+        while phases.len() > PHASES {
+            let mut shortest = 0;
+            let mut least_s = f64::INFINITY;
+            let mut from_s = 0.0;
+            for (at, (_, until_s)) in phases.iter().enumerate() {
+                if until_s - from_s < least_s {
+                    (shortest, least_s) = (at, until_s - from_s);
+                }
+                from_s = *until_s;
+            }
+            // Its time goes to the phase before it, or to the one after the first.
+            let (_, until_s) = phases.remove(shortest);
+            if let Some(before) = shortest.checked_sub(1) {
+                phases[before].1 = until_s;
+            }
+            let known = core::mem::take(&mut phases);
+            for (limit, until_s) in known {
+                add_phase(&mut phases, limit, until_s);
+            }
+        }
+        phases
+    }
+}
+
+fn add_phase(phases: &mut Vec<(AxleLimit, f64)>, limit: AxleLimit, until_s: f64) {
+    match phases.last_mut() {
+        Some(last) if last.0 == limit => last.1 = until_s,
+        _ => phases.push((limit, until_s)),
+    }
+}
+
 /// Courses that are kept: as many as there are layouts.
 const KEPT: usize = 8;
 

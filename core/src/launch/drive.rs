@@ -281,7 +281,8 @@ impl Car<'_> {
             }
             // Near the acceleration that lifts the front wheels, torque is taken back to what the tyres
             // push with already.
-            let room = (around.lift_m_s2 - found) / (LIFT_ROOM * around.lift_m_s2);
+            let room =
+                (around.lift_m_s2 - found) / (LIFT_ROOM * math::larger(around.lift_m_s2, 1.0));
             if room < 1.0 {
                 let steady_n = (instant.forces_n[axle] + spinning_kg * held).max(0.0);
                 let most_n = steady_n + room.max(0.0) * (rim_n - steady_n);

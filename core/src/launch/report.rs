@@ -1,12 +1,17 @@
 //! The topic's table, its readings and its working.
 
 use super::run::{MARKS, Mark, Run};
+use super::state::AxleLimit;
 use super::{
-    MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Question, course,
+    MARK_60_MPH, MARK_100_KM_H, MARK_160_KM_H, MARK_QUARTER_MILE, MARK_ROLLOUT, Question, at_time,
+    course,
 };
 use crate::error::Problem;
+use crate::layout::Layout;
 use crate::scenario::Scenario;
-use crate::topic::{Output, OutputKind, Reading, ReadingValue, Readings, Topic, plain, quantity};
+use crate::topic::{
+    Output, OutputKind, Part, Reading, ReadingValue, Readings, Sentence, Topic, plain, quantity,
+};
 use crate::units::Dimension as D;
 use crate::working::{Sheet, Step};
 
@@ -89,8 +94,12 @@ const OUTPUTS: &[Output] = &[
     quantity("layouts.*.quarter_mile_speed", "V_q", D::Speed, 3, false),
     quantity("layouts.*.rollout_time", "t_r", D::Time, 3, false),
     quantity("layouts.*.time_to_60_mph_after_rollout", "t_60r", D::Time, 3, false),
+    quantity("layouts.*.time_to_100_km_h_after_rollout", "t_100r", D::Time, 3, false),
+    quantity("layouts.*.time_to_160_km_h_after_rollout", "t_160r", D::Time, 3, false),
     quantity("layouts.*.quarter_mile_time_after_rollout", "t_qr", D::Time, 4, false),
     plain("layouts.*.outcome", OutputKind::Word),
+    plain("layouts.*.front_phases", OutputKind::Sentence),
+    plain("layouts.*.rear_phases", OutputKind::Sentence),
     quantity("layouts.*.front_grip_limited_until", "t_gf", D::Time, 3, false),
     quantity("layouts.*.rear_grip_limited_until", "t_gr", D::Time, 3, false),
     quantity("layouts.*.front_peak_slip", "σ_f", D::Ratio, 2, false),
@@ -98,6 +107,7 @@ const OUTPUTS: &[Output] = &[
     quantity("layouts.*.motor_energy", "E_m", D::Energy, 4, false),
     quantity("layouts.*.tyre_heat", "Q", D::Energy, 3, false),
     quantity("layouts.*.end_speed", "V_e", D::Speed, 3, false),
+    quantity("layouts.*.speed_at_time", "V_t", D::Speed, 3, false),
 ];
 
 /// Times of the marks, in the order of the marks: name, symbol.
@@ -150,6 +160,12 @@ fn read_off(run: &Run) -> [Option<f64>; 5] {
     ]
 }
 
+/// Speed at the time that is shown \[m/s\]: of the layout that is shown, where the scenario gives a time.
+fn shown_speed(scenario: &Scenario, question: &Question, layout: Layout) -> Option<f64> {
+    let time_s = scenario.given_number("launch.time")?;
+    (layout == scenario.layout()).then(|| at_time(question, layout, time_s).0.speed_m_s)
+}
+
 /// Energy from the motors' shafts up to 60 mph, and the heat of slip in it \[J\].
 fn energies(question: &Question, mark: &Mark) -> (f64, f64) {
     let taken_j = mark.taken_j(question.chassis.mass_kg());
@@ -181,7 +197,7 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
         );
         let rollout_s = time(MARK_ROLLOUT);
         add("layouts.*.rollout_time", rollout_s);
-        for (name, at) in AFTER_ROLLOUT {
+        for (name, at, ..) in AFTER_ROLLOUT {
             add(
                 name,
                 time(at).zip(rollout_s).map(|(all, first)| all - first),
@@ -195,19 +211,48 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
             add("layouts.*.motor_energy", Some(energy_j));
             add("layouts.*.tyre_heat", Some(heat_j));
         }
+        add(
+            "layouts.*.speed_at_time",
+            shown_speed(scenario, &question, layout),
+        );
         let word = ReadingValue::Word(run.outcome.word());
         readings.add("layouts.*.outcome", layout.name(), word);
+        for (axle, name) in PHASES.into_iter().enumerate() {
+            if let Some(sentence) = told_phases(&course.phases(axle)) {
+                readings.add(name, layout.name(), ReadingValue::Sentence(sentence));
+            }
+        }
     }
     Ok(readings.into_list())
 }
 
-/// Times that begin after a foot of rollout, and the mark that they end at.
-const AFTER_ROLLOUT: [(&str, usize); 2] = [
-    ("layouts.*.time_to_60_mph_after_rollout", MARK_60_MPH),
-    (
-        "layouts.*.quarter_mile_time_after_rollout",
-        MARK_QUARTER_MILE,
-    ),
+/// What limits each axle, front and rear.
+const PHASES: [&str; 2] = ["layouts.*.front_phases", "layouts.*.rear_phases"];
+
+/// The phases of an axle in a sentence; none for an undriven one.
+fn told_phases(phases: &[(AxleLimit, f64)]) -> Option<Sentence> {
+    let key = match phases {
+        [] | [(AxleLimit::Undriven, _), ..] => return None,
+        [_] => "figure.launch.phases_1",
+        [_, _] => "figure.launch.phases_2",
+        [_, _, _] => "figure.launch.phases_3",
+        _ => "figure.launch.phases_4",
+    };
+    let mut parts = Vec::new();
+    for (limit, until_s) in phases {
+        parts.push(Part::Key(limit.key()));
+        parts.push(Part::Number(*until_s, D::Time, 3));
+    }
+    Some(Sentence { key, parts })
+}
+
+/// Times that begin after a foot of rollout: name, the mark that they end at, symbol, equation.
+#[rustfmt::skip] // One time, one line: it is read as a table.
+const AFTER_ROLLOUT: [(&str, usize, &str, &str); 4] = [
+    ("layouts.*.time_to_60_mph_after_rollout", MARK_60_MPH, "t_60r", "t_60 - t_r"),
+    ("layouts.*.time_to_100_km_h_after_rollout", MARK_100_KM_H, "t_100r", "t_100 - t_r"),
+    ("layouts.*.time_to_160_km_h_after_rollout", MARK_160_KM_H, "t_160r", "t_160 - t_r"),
+    ("layouts.*.quarter_mile_time_after_rollout", MARK_QUARTER_MILE, "t_qr", "t_q - t_r"),
 ];
 
 fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
@@ -225,13 +270,8 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
                 write_mark(&mut sheet, at, mark);
             }
         }
-        for (name, at) in AFTER_ROLLOUT {
+        for (name, at, symbol, right) in AFTER_ROLLOUT {
             if let (Some(all), Some(first)) = (&run.marks[at], &run.marks[MARK_ROLLOUT]) {
-                let (symbol, right) = if at == MARK_60_MPH {
-                    ("t_60r", "t_60 - t_r")
-                } else {
-                    ("t_qr", "t_q - t_r")
-                };
                 let value = all.time_s - first.time_s;
                 sheet.step("step.after_rollout", symbol, name, right, value, D::Time);
             }
@@ -245,6 +285,18 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         }
         if let Some(mark) = &run.marks[MARK_60_MPH] {
             write_energies(&mut sheet, &question, mark);
+        }
+        if let Some(speed_m_s) = shown_speed(scenario, &question, layout) {
+            sheet.given("V_t", speed_m_s, D::Speed);
+            let path = "layouts.*.speed_at_time";
+            sheet.step(
+                "step.speed_at_time",
+                "V_t",
+                path,
+                "1*V_t",
+                speed_m_s,
+                D::Speed,
+            );
         }
         sheet.begin("");
     }

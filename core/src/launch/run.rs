@@ -50,6 +50,8 @@ pub enum Outcome {
     NoGrip,
     /// The car goes no faster, below the highest speed that is marked.
     TopSpeed,
+    /// The air lifts the front wheels: what the car does then is not computed.
+    AirLifts,
     /// The time ran out.
     TimeOver,
 }
@@ -78,6 +80,7 @@ impl Outcome {
             Self::TooWeak => "launch_too_weak",
             Self::NoGrip => "launch_no_grip",
             Self::TopSpeed => "launch_top_speed",
+            Self::AirLifts => "launch_air_lifts",
             Self::TimeOver => "launch_time_over",
         }
     }
@@ -221,7 +224,7 @@ pub fn follow(question: &Question, layout: Layout, tolerance: f64, watch: Watch)
             }
         }
         before = now;
-        if let Some(outcome) = ended(&run, &way, &now) {
+        if let Some(outcome) = ended(&car, &run, &way, &now) {
             run.outcome = outcome;
             break;
         }
@@ -232,9 +235,16 @@ pub fn follow(question: &Question, layout: Layout, tolerance: f64, watch: Watch)
     run
 }
 
-fn ended(run: &Run, way: &Adaptive, now: &Instant) -> Option<Outcome> {
+fn ended(car: &Car, run: &Run, way: &Adaptive, now: &Instant) -> Option<Outcome> {
     if run.marks.iter().all(Option::is_some) {
         return Some(Outcome::Done);
+    }
+    // The front axle's load without the part that the acceleration takes. A car that holds its acceleration
+    // to what this load allows comes ever nearer to none.
+    let front_n = car.steady_n(&now.air)[0];
+    let weight_n = car.question.chassis.weight_n();
+    if front_n <= 0.0 || front_n < 1e-3 * weight_n && now.acceleration_m_s2 < 1e-2 {
+        return Some(Outcome::AirLifts);
     }
     let still = way.state[place::DISTANCE] < 0.01;
     if still && way.time_s > PATIENCE_S {

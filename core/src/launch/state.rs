@@ -57,6 +57,20 @@ impl AxleLimit {
         }
     }
 
+    /// Key of its name in the catalogue.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Undriven => "figure.launch.by_nothing",
+            Self::Grip => "figure.launch.by_grip",
+            Self::FrontLift => "figure.launch.by_front_lift",
+            Self::Torque => "figure.launch.by_torque",
+            Self::Power => "figure.launch.by_power",
+            Self::MotorSpeed => "figure.launch.by_motor_speed",
+            Self::Battery => "figure.launch.by_battery",
+        }
+    }
+
     /// Whether tyres and load limit, not the machines.
     #[must_use]
     pub fn is_of_ground(self) -> bool {

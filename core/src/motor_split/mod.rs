@@ -82,6 +82,8 @@ pub struct Answer {
     pub torque_n_m: f64,
     /// Power of one motor that does \[W\].
     pub power_w: f64,
+    /// Force of that motor where it needs this power \[N\], and the speed there \[m/s\].
+    pub at_most_power: (f64, f64),
     /// The car as it passes 60 mph, if it does.
     pub mark: Option<launch::Mark>,
     /// Force with which a wheel of each axle can push forward while its twin pulls back \[N\]; none for
@@ -160,6 +162,7 @@ pub fn solve(question: &Question, layout: Layout) -> Result<Answer, Problem> {
         allowed: Allowed::Sentence("allowed.less_speed"),
     })?;
     let (limit_n, fast_n) = (most_of_one_n(&limit, layout), most_of_one_n(&fast, layout));
+    let at_most_power = most_power(question, layout, fast_n)?;
     let run = question
         .launch
         .map(|launch| launch::course(&launch, layout).run.marks[launch::MARK_60_MPH]);
@@ -167,16 +170,56 @@ pub fn solve(question: &Question, layout: Layout) -> Result<Answer, Problem> {
         limit,
         equal: traction::limit(&shared, layout)?,
         fast,
-        // T = F·R/(i·η), P = F·V/η for the motor that must push hardest
+        // T = F·R/(i·η), P = F·V_p/η for the motor that must push hardest
         torque_n_m: limit_n.max(fast_n) * question.radius_m
             / (question.ratio * question.gear_efficiency),
-        power_w: fast_n * question.speed_m_s / question.gear_efficiency,
+        power_w: at_most_power.0 * at_most_power.1 / question.gear_efficiency,
+        at_most_power,
         mark: run.flatten(),
         pair_n: [
             pair_n(question, layout.front(), true),
             pair_n(question, layout.rear(), false),
         ],
     })
+}
+
+/// Steps in which the speeds up to the one asked for are looked through.
+const SPEEDS: u32 = 16;
+
+/// Where the motor that pushes hardest needs most power on the way to the speed asked for: its force
+/// \[N\] and the speed \[m/s\].
+///
+/// A body with lift lets go of its tyres as it gets faster: then force times speed is largest before the
+/// end. Forces of the air grow with the square of the speed.
+fn most_power(question: &Question, layout: Layout, fast_n: f64) -> Result<(f64, f64), Problem> {
+    let at = |share: f64| {
+        let mut there = question.fast;
+        let square = share * share;
+        there.air.drag_n *= square;
+        there.air.lift_front_n *= square;
+        there.air.lift_rear_n *= square;
+        traction::limit(&there, layout).map(|limit| most_of_one_n(&limit, layout))
+    };
+    let mut best = (fast_n, 1.0);
+    for step in 1..SPEEDS {
+        let share = f64::from(step) / f64::from(SPEEDS);
+        let force_n = at(share)?;
+        if force_n * share > best.0 * best.1 {
+            best = (force_n, share);
+        }
+    }
+    // Between its neighbours the largest is narrowed down, half by half.
+    let mut reach = 1.0 / f64::from(SPEEDS);
+    while best.1 < 1.0 && reach > 1e-7 {
+        reach *= 0.5;
+        for share in [best.1 - reach, best.1 + reach] {
+            let force_n = at(share)?;
+            if force_n * share > best.0 * best.1 {
+                best = (force_n, share);
+            }
+        }
+    }
+    Ok((best.0, best.1 * question.speed_m_s))
 }
 
 /// Force of the motor that pushes hardest at a limit \[N\].
@@ -300,11 +343,35 @@ mod tests {
             let with = traction::limit(&limited, layout).unwrap().acceleration_m_s2;
             let lost = found.limit.acceleration_m_s2 - with;
             assert!(lost.abs() < 1e-9, "{layout:?}: {lost}");
+            assert!((found.at_most_power.1 - 30.0).abs() < 1e-12);
             let mut weaker = question.fast;
             weaker.motor_force_n = Some(0.99 * found.power_w / question.speed_m_s);
             let with = traction::limit(&weaker, layout).unwrap().acceleration_m_s2;
             assert!(with < found.fast.acceleration_m_s2 - 1e-6, "{layout:?}");
         }
+    }
+
+    #[test]
+    fn up_to_a_higher_speed_no_less_power_is_needed() {
+        let power = |speed: &str| {
+            let fields = [
+                ("vehicle.base", "corrie"),
+                ("vehicle.lift_area_front", "1 m^2"),
+                ("vehicle.lift_area_rear", "1 m^2"),
+                ("motor_split.speed", speed),
+            ];
+            let found = solve(&question(&fields), Layout::F1R1).unwrap();
+            (found.power_w, found.at_most_power.1)
+        };
+        // Lift lets go of the tyres: the most is needed on the way.
+        let (slow, _) = power("50 m/s");
+        let (_, nearly_there) = power("73 m/s");
+        let (fast, at_m_s) = power("100 m/s");
+        let (faster, again_m_s) = power("105 m/s");
+        assert!(fast > slow, "{fast} {slow}");
+        assert!((faster / fast - 1.0).abs() < 1e-9, "{faster} {fast}");
+        assert!((at_m_s - again_m_s).abs() < 0.01, "{at_m_s} {again_m_s}");
+        assert!(at_m_s < 100.0 && nearly_there <= 73.0, "{at_m_s}");
     }
 
     #[test]

@@ -84,6 +84,8 @@ const OUTPUTS: &[Output] = &[
     quantity("layouts.*.motor_torque_needed", "T_n", D::Torque, 3, false),
     quantity("layouts.*.motor_power_needed", "P_n", D::Power, 3, false),
     quantity("layouts.*.time_to_60_mph", "t_60", D::Time, 3, false),
+    quantity("layouts.*.limit_gained", "Δa", D::Acceleration, 2, false),
+    quantity("layouts.*.yaw_moment_gained", "ΔM", D::Torque, 3, false),
     quantity("layouts.*.time_saved", "Δt", D::Time, 2, false),
     quantity("layouts.*.yaw_moment", "M_z", D::Torque, 3, false),
     quantity("layouts.*.motors", "n", D::Ratio, 1, false),
@@ -99,7 +101,9 @@ pub const COLUMNS: &[&str] = &[
     "layouts.*.like_motors_limit",
     "layouts.*.time_to_60_mph",
     "layouts.*.time_saved",
+    "layouts.*.limit_gained",
     "layouts.*.yaw_moment",
+    "layouts.*.yaw_moment_gained",
     "layouts.*.parts",
     "layouts.*.drive_mass",
     "layouts.*.drive_cost",
@@ -120,6 +124,26 @@ fn quickest_with_fewer(all: &[(Layout, Answer)], layout: Layout) -> Option<f64> 
         .filter(|(other, _)| other.motors() < layout.motors())
         .filter_map(|(_, answer)| answer.mark.map(|mark| mark.time_s))
         .reduce(f64::min)
+}
+
+/// The largest value of what a compared layout with fewer motors has.
+fn most_with_fewer(
+    all: &[(Layout, Answer)],
+    layout: Layout,
+    value: impl Fn(&Answer) -> f64,
+) -> Option<f64> {
+    let mut most: Option<f64> = None;
+    for (other, answer) in all {
+        if other.motors() < layout.motors() {
+            let value = value(answer);
+            most = Some(most.map_or(value, |most| most.max(value)));
+        }
+    }
+    most
+}
+
+fn limit_of(answer: &Answer) -> f64 {
+    answer.limit.acceleration_m_s2
 }
 
 fn yaw_moment(question: &Question, answer: &Answer) -> f64 {
@@ -161,7 +185,14 @@ fn readings(scenario: &Scenario) -> Result<Vec<Reading>, Problem> {
                 add("layouts.*.time_saved", before_s - mark.time_s);
             }
         }
-        add("layouts.*.yaw_moment", yaw_moment(&question, answer));
+        let yaw_n_m = yaw_moment(&question, answer);
+        add("layouts.*.yaw_moment", yaw_n_m);
+        if let Some(before) = most_with_fewer(&all, *layout, limit_of) {
+            add("layouts.*.limit_gained", limit_of(answer) - before);
+        }
+        if let Some(before) = most_with_fewer(&all, *layout, |other| yaw_moment(&question, other)) {
+            add("layouts.*.yaw_moment_gained", yaw_n_m - before);
+        }
         add("layouts.*.motors", motors);
         add("layouts.*.parts", f64::from(parts(*layout)));
         add("layouts.*.drive_mass", motors * question.unit_mass_kg);
@@ -185,7 +216,6 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         ("R", question.radius_m, D::Length),
         ("i", question.ratio, D::Ratio),
         ("η", question.gear_efficiency, D::Ratio),
-        ("V", question.speed_m_s, D::Speed),
         ("m_u", question.unit_mass_kg, D::Mass),
         ("c_u", question.unit_cost, D::Ratio),
     ] {
@@ -199,9 +229,43 @@ fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
         sheet.begin(layout.name());
         let fewer_s = quickest_with_fewer(&all, *layout);
         write_layout(&mut sheet, &question, *layout, answer, fewer_s);
+        let fewer = most_with_fewer(&all, *layout, limit_of);
+        let path = "layouts.*.limit_gained";
+        write_gain(
+            &mut sheet,
+            ["step.limit_gained", "Δa", path, "a_b", "a_x - a_b"],
+            limit_of(answer),
+            fewer,
+            D::Acceleration,
+        );
+        let moment = |answer: &Answer| yaw_moment(&question, answer);
+        let fewer = most_with_fewer(&all, *layout, moment);
+        let path = "layouts.*.yaw_moment_gained";
+        write_gain(
+            &mut sheet,
+            ["step.yaw_gained", "ΔM", path, "M_b", "M_z - M_b"],
+            moment(answer),
+            fewer,
+            D::Torque,
+        );
         sheet.begin("");
     }
     Ok(sheet.into_steps())
+}
+
+/// What a layout has beyond the best with fewer motors. Texts: what it is about, symbol, path, symbol of the
+/// best with fewer, equation.
+fn write_gain(
+    sheet: &mut Sheet,
+    [about, symbol, path, best, right]: [&'static str; 5],
+    now: f64,
+    fewer: Option<f64>,
+    dimension: D,
+) {
+    if let Some(fewer) = fewer {
+        sheet.given(best, fewer, dimension);
+        sheet.step(about, symbol, path, right, now - fewer, dimension);
+    }
 }
 
 fn write_layout(
@@ -346,7 +410,9 @@ fn write_motor(sheet: &mut Sheet, layout: Layout, answer: &Answer) {
     let at_rest_n = super::most_of_one_n(&answer.limit, layout);
     let fast_n = super::most_of_one_n(&answer.fast, layout);
     sheet.given("F_1", at_rest_n.max(fast_n), D::Force);
-    sheet.given("F_v", fast_n, D::Force);
+    let (force_n, speed_m_s) = answer.at_most_power;
+    sheet.given("F_v", force_n, D::Force);
+    sheet.given("V_p", speed_m_s, D::Speed);
     let path = "layouts.*.motor_torque_needed";
     let torque = answer.torque_n_m;
     sheet.step(
@@ -362,7 +428,7 @@ fn write_motor(sheet: &mut Sheet, layout: Layout, answer: &Answer) {
         "step.power_needed",
         "P_n",
         path,
-        "F_v*V/η",
+        "F_v*V_p/η",
         answer.power_w,
         D::Power,
     );

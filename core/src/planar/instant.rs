@@ -6,6 +6,7 @@ use super::{
     YAW_RATE,
 };
 use crate::math;
+use crate::tyre::combined;
 
 /// Time over which a tyre's own damping acts \[s\]: the force answers the deflection and this much of
 /// its rate. Without it a car at rest would swing on its tyres for ever.
@@ -202,19 +203,11 @@ impl Car {
     pub fn grip(&self, wheel: usize, slip: [f64; 2]) -> [f64; 2] {
         let tyre = &self.tyres[wheel];
         let (x, y) = (slip[0] / tyre.peak_slip[0], slip[1] / tyre.peak_slip[1]);
-        let per_slip = match &tyre.curve {
-            None => tyre.friction,
-            Some(curve) => {
-                let size = math::hypot(x, y);
-                let peak = curve.peak_slip();
-                if size < 1e-9 {
-                    tyre.friction * curve.slope() * peak
-                } else {
-                    tyre.friction * curve.share(size * peak) / size
-                }
-            }
+        let [along, across] = match &tyre.curve {
+            None => [x, y],
+            Some(curve) => combined(curve, x, y),
         };
-        [per_slip * x, per_slip * y]
+        [tyre.friction * along, tyre.friction * across]
     }
 }
 

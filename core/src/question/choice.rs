@@ -1,6 +1,6 @@
 //! Questions on choosing a layout. They ask what parts, room and grip say: no run is needed for them.
 
-use super::{Choice, Kind, Question, Vary};
+use super::{Because, Choice, Curve, Kind, Order, Question, Vary};
 
 const MOTOR: &str = "choice.motor_cost";
 const INVERTER: &str = "choice.inverter_cost";
@@ -13,6 +13,7 @@ const TO_FRONT: &str = "vehicle.cg_to_front_axle";
 const HEIGHT: &str = "vehicle.cg_height";
 const FRICTION: &str = "surface.friction_peak";
 
+const START: &str = "layouts.*.start_margin";
 const COST: &str = "layouts.*.cost";
 const COSTS: &[&str] = &[
     MOTOR,
@@ -148,6 +149,72 @@ pub(super) const QUESTIONS: &[Question] = &[
             ("layouts.F1.start_margin", "F1", ""),
             ("layouts.R1.start_margin", "R1", ""),
         ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "read_grade",
+        hides: NO_RUN,
+        fixed: &[("layouts", "R1"), ("layout", "R1")],
+        varied: &[Vary::percent(TO_FRONT, 85, 115, 5)],
+        parts: &["target"],
+        curve: Some(Curve {
+            input: GRADE,
+            between: (0.0, 0.4),
+            output: START,
+        }),
+        kind: Kind::Find {
+            input: GRADE,
+            between: (0.0, 1.0),
+            rising: false,
+            target: Vary::steps(START, (6, 22, 2), 100, "g"),
+        },
+        tolerance: 0.06,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "order",
+        hides: NO_RUN,
+        fixed: &[
+            ("layouts", "F1 R1 F1R1"),
+            ("layout", "F1R1"),
+            ("choice.start_surface", "asphalt_wet"),
+            // So strong that the tyres decide.
+            ("vehicle.motor_torque", "900 N·m"),
+        ],
+        varied: &[
+            Vary::percent(TO_FRONT, 65, 115, 5),
+            Vary::steps(GRADE, (4, 24, 4), 100, ""),
+        ],
+        told: GRIP,
+        parts: &[GRADE],
+        kind: Kind::Choice(Choice::Rank {
+            output: START,
+            falling: true,
+            orders: &[
+                Order {
+                    word: "rear_load",
+                    layouts: &["F1R1", "R1", "F1"],
+                    because: Because::Order,
+                },
+                Order {
+                    word: "front_load",
+                    layouts: &["F1R1", "F1", "R1"],
+                    because: Because::Order,
+                },
+                // "More motors have more grip."
+                Order {
+                    word: "torque",
+                    layouts: &["F1R1", "R1", "F1"],
+                    because: Because::Never,
+                },
+                // "Uphill only the rear wheels matter."
+                Order {
+                    word: "pushing",
+                    layouts: &["R1", "F1R1", "F1"],
+                    because: Because::Never,
+                },
+            ],
+        }),
         ..Question::PLAIN
     },
     Question {

@@ -69,6 +69,30 @@ impl Asked {
                     choices.push((word, key.into()));
                 }
             }
+            Choice::Rank {
+                output,
+                falling,
+                orders,
+            } => {
+                let readings = self.topic.solve_without_run(&self.scenario)?;
+                let mut fitting = 0;
+                for (at, order) in orders.iter().enumerate() {
+                    let key = [&*self.key("."), order.word].concat();
+                    choices.push((order.word, key));
+                    if self.is_order(&readings, output, *falling, order) {
+                        right = Some(at);
+                        fitting += 1;
+                    }
+                }
+                // With two reasons for it, none would be the one.
+                if fitting > 1 {
+                    right = None;
+                }
+                let layouts = orders.first().map_or(&[][..], |order| order.layouts);
+                for layout in layouts {
+                    self.shown.push(output.replace('*', layout));
+                }
+            }
             Choice::Spot { output, slips } => {
                 if let Some((numbers, at)) = self.spoil(output, slips, draw)? {
                     choices = numbers;

@@ -1,10 +1,11 @@
 //! Questions on cornering.
 
-use super::{Choice, Kind, Question, Slip, Vary};
+use super::{Choice, Curve, Kind, Question, Slip, Vary};
 
 const SPEED: &str = "cornering.speed";
 const RADIUS: &str = "cornering.radius";
 const MOMENT: &str = "cornering.yaw_moment";
+const LATERAL: &str = "lateral_acceleration";
 const FRONT: &str = "vehicle.cornering_stiffness_front";
 const REAR: &str = "vehicle.cornering_stiffness_rear";
 const TRACK_TOLD: &[&str] = &[
@@ -141,7 +142,28 @@ pub(super) const QUESTIONS: &[Question] = &[
             input: SPEED,
             between: (0.1, 150.0),
             rising: true,
-            target: Vary::steps("lateral_acceleration", (20, 90, 5), 100, "g"),
+            target: Vary::steps(LATERAL, (20, 90, 5), 100, "g"),
+        },
+        tolerance: 0.05,
+        hides: SLIDING,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "read_speed",
+        // The layout has no part in it; one is quicker to compute than all.
+        fixed: &[("layouts", "R1"), ("layout", "R1")],
+        varied: &[Vary::steps(RADIUS, (40, 120, 5), 1, "m")],
+        parts: &["target"],
+        curve: Some(Curve {
+            input: SPEED,
+            between: (4.0, 36.0),
+            output: LATERAL,
+        }),
+        kind: Kind::Find {
+            input: SPEED,
+            between: (0.1, 150.0),
+            rising: true,
+            target: Vary::steps(LATERAL, (20, 80, 5), 100, "g"),
         },
         tolerance: 0.05,
         hides: SLIDING,
@@ -169,7 +191,7 @@ pub(super) const QUESTIONS: &[Question] = &[
                 "tips_over",
                 "wheel_spins",
             ],
-            apart: &[("lateral_acceleration", "limit_lateral_acceleration")],
+            apart: &[(LATERAL, "limit_lateral_acceleration")],
         }),
         hides: SLIDING,
         ..Question::PLAIN

@@ -32,6 +32,7 @@ mod load_transfer;
 mod make;
 mod motor_split;
 mod packaging;
+mod rank;
 mod setting;
 mod sketch;
 mod slip;
@@ -43,6 +44,7 @@ mod vary;
 pub use curve::{Curve, Traced};
 pub use judge::{Said, Verdict};
 pub use make::{Amount, Asked, Change, Right};
+pub use rank::{Because, Order};
 pub use setting::{SEED_LIMIT, Setting};
 pub use sketch::{Course, PLACES};
 pub use slip::{Slip, Spoilt};
@@ -118,6 +120,15 @@ pub enum Choice {
     /// What becomes of an output when one input changes: more, the same, less. The seed draws one of
     /// the changes.
     Change(&'static [(Vary, &'static str)]),
+    /// An order of layouts with the reason for it.
+    Rank {
+        /// Path of the output that orders them, with `*` for each layout.
+        output: &'static str,
+        /// Whether the largest value comes first; otherwise the smallest does.
+        falling: bool,
+        /// The orders to choose from.
+        orders: &'static [Order],
+    },
     /// The line of a worked solution that has an error. The seed draws one of the slips.
     Spot {
         /// Path of the output that the solution is for.

@@ -1,12 +1,13 @@
 //! Questions on how many motors, and where.
 
-use super::{Choice, Kind, Question, Slip, Vary};
+use super::{Because, Choice, Curve, Kind, Order, Question, Slip, Vary};
 
 const FRICTION: &str = "surface.friction_peak";
 const HEIGHT: &str = "vehicle.cg_height";
 const TO_FRONT: &str = "vehicle.cg_to_front_axle";
 const MASS: &str = "vehicle.mass";
 const MATCH: &str = "layouts.*.matching_acceleration";
+const LIKE: &str = "layouts.*.like_motors_limit";
 const THREE: &[(&str, &str)] = &[("layouts", "F1R2"), ("layout", "F1R2")];
 const TWO: &[(&str, &str)] = &[("layouts", "F1R1"), ("layout", "F1R1")];
 const TOLD: &[&str] = &[
@@ -69,6 +70,74 @@ pub(super) const QUESTIONS: &[Question] = &[
         ..Question::PLAIN
     },
     Question {
+        id: "read_friction",
+        fixed: THREE,
+        // What would take the place of the friction that is asked for.
+        hides: &["surface.kind", "vehicle.tyre_friction"],
+        varied: &[
+            Vary::percent(HEIGHT, 80, 130, 5),
+            Vary::percent(TO_FRONT, 85, 115, 5),
+        ],
+        parts: &["target"],
+        curve: Some(Curve {
+            input: FRICTION,
+            between: (0.1, 1.1),
+            output: LIKE,
+        }),
+        kind: Kind::Find {
+            input: FRICTION,
+            between: (0.001, 5.0),
+            rising: true,
+            target: Vary::steps(LIKE, (15, 70, 5), 100, "g"),
+        },
+        tolerance: 0.05,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "order",
+        fixed: &[("layouts", "F1R1 F1R2 F2R1"), ("layout", "F1R2")],
+        varied: &[
+            Vary::steps(FRICTION, (10, 110, 5), 100, ""),
+            Vary::percent(HEIGHT, 80, 130, 5),
+            Vary::percent(TO_FRONT, 75, 110, 5),
+        ],
+        told: TOLD,
+        kind: Kind::Choice(Choice::Rank {
+            output: LIKE,
+            falling: true,
+            orders: &[
+                Order {
+                    word: "third",
+                    layouts: &["F1R2", "F1R1", "F2R1"],
+                    because: Because::Order,
+                },
+                Order {
+                    word: "half",
+                    layouts: &["F1R1", "F1R2", "F2R1"],
+                    because: Because::Order,
+                },
+                Order {
+                    word: "front_heavy",
+                    layouts: &["F1R1", "F2R1", "F1R2"],
+                    because: Because::Order,
+                },
+                // "More motors are always quicker."
+                Order {
+                    word: "count",
+                    layouts: &["F1R2", "F2R1", "F1R1"],
+                    because: Because::Never,
+                },
+                // "The split should equal the static weight split."
+                Order {
+                    word: "rest",
+                    layouts: &["F1R1", "F1R2", "F2R1"],
+                    because: Because::Never,
+                },
+            ],
+        }),
+        ..Question::PLAIN
+    },
+    Question {
         id: "share_at_rest",
         fixed: THREE,
         varied: &[
@@ -91,9 +160,7 @@ pub(super) const QUESTIONS: &[Question] = &[
         ],
         told: TOLD,
         parts: &["layout"],
-        kind: Kind::Number {
-            output: "layouts.*.like_motors_limit",
-        },
+        kind: Kind::Number { output: LIKE },
         tolerance: 0.05,
         ..Question::PLAIN
     },

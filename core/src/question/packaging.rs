@@ -1,6 +1,6 @@
 //! Questions on fitting the motors in.
 
-use super::{Choice, Kind, Question, Slip, Vary};
+use super::{Choice, Curve, Kind, Question, Slip, Vary};
 
 const POWER: &str = "vehicle.motor_power";
 const MOTOR: &str = "packaging.motor_power_density";
@@ -139,6 +139,27 @@ pub(super) const QUESTIONS: &[Question] = &[
             between: (0.01, 1.0),
             rising: false,
             target: Vary::percent("front_room", 95, 115, 5),
+        },
+        tolerance: 0.06,
+        ..Question::PLAIN
+    },
+    Question {
+        id: "read_angle",
+        varied: &[
+            Vary::percent(TRACK, 95, 110, 5),
+            Vary::percent(WIDTH, 80, 120, 10),
+        ],
+        parts: &["target"],
+        curve: Some(Curve {
+            input: STEER,
+            between: (0.2, 0.9),
+            output: "front_room",
+        }),
+        kind: Kind::Find {
+            input: STEER,
+            between: (0.01, 1.0),
+            rising: false,
+            target: Vary::percent("front_room", 95, 120, 5),
         },
         tolerance: 0.06,
         ..Question::PLAIN

@@ -85,6 +85,166 @@ fn every_topic_in_the_tables_has_at_least_four_with_their_words() {
     }
 }
 
+/// What a question asks of a reader. A prediction of a word or of a direction, and a line that is sketched,
+/// are estimates: they are made before anything is computed.
+fn kind(question: &Question) -> &'static str {
+    match question.kind {
+        _ if question.curve.is_some() => "read a figure",
+        Kind::Number { .. } => "compute",
+        Kind::Find { .. } => "find the input",
+        Kind::Choice(Choice::Rank { .. }) => "rank with a reason",
+        Kind::Choice(Choice::Spot { .. }) => "spot the error",
+        Kind::Sketch(_)
+        | Kind::Choice(Choice::Larger(_) | Choice::Word { .. } | Choice::Change(_)) => "estimate",
+    }
+}
+
+const KINDS: [&str; 6] = [
+    "compute",
+    "find the input",
+    "rank with a reason",
+    "read a figure",
+    "spot the error",
+    "estimate",
+];
+
+/// What a topic lacks on purpose, and why.
+const LACKING: &[(&str, &str, &str)] = &[
+    (
+        "load_transfer",
+        "rank with a reason",
+        "its loads are the same whatever drives",
+    ),
+    (
+        "launch",
+        "spot the error",
+        "its lines are read off the run; few follow from others",
+    ),
+    (
+        "cornering",
+        "rank with a reason",
+        "layouts can add a moment or cannot; the order of how much is that of their motors",
+    ),
+    (
+        "turn_in_place",
+        "rank with a reason",
+        "a layout turns in place or does not; `feasible` asks which, and why",
+    ),
+    (
+        "idle_drag",
+        "rank with a reason",
+        "which axle drives and which idles is asked by `who_drives`, with the reason",
+    ),
+    (
+        "packaging",
+        "rank with a reason",
+        "all drive units are alike, so the order is that of their count",
+    ),
+    (
+        "choice",
+        "spot the error",
+        "its numbers come from other topics, whose solutions have their errors to spot",
+    ),
+];
+
+#[test]
+fn every_topic_has_ten_questions_and_every_kind_but_what_it_lacks_on_purpose() {
+    for topic in TOPICS {
+        let questions = of(topic);
+        assert!(questions.len() >= 10, "{}: {}", topic.name, questions.len());
+        let has = |wanted: &str| questions.iter().any(|question| kind(question) == wanted);
+        assert!(
+            KINDS.iter().filter(|kind| has(kind)).count() >= 4,
+            "{}",
+            topic.name
+        );
+        for kind in KINDS {
+            let lacks = LACKING
+                .iter()
+                .any(|(name, lacking, _)| *name == topic.name && *lacking == kind);
+            assert_eq!(has(kind), !lacks, "{}: {kind}", topic.name);
+        }
+    }
+}
+
+/// Whether the outputs of a scenario say what a reason says, judged without the code of the question.
+fn is_reason(asked: &Asked, because: &Because) -> bool {
+    let readings = asked.topic.solve(&asked.solved).unwrap();
+    let number = |path: &str| topic::number_of(&readings, path).unwrap_or(f64::NAN);
+    match because {
+        Because::Order => true,
+        Because::Never => false,
+        Because::Larger(one, other) => number(one) > number(other),
+        Because::Words(words) => words.iter().all(|(path, word)| {
+            let found = readings.iter().find(|reading| reading.path == *path);
+            matches!(found.map(|found| &found.value), Some(topic::ReadingValue::Word(found)) if found == word)
+        }),
+    }
+}
+
+#[test]
+fn an_order_is_right_only_with_the_reason_that_limits() {
+    let mut ranked = 0;
+    for topic in TOPICS {
+        for question in of(topic) {
+            let Kind::Choice(Choice::Rank {
+                output,
+                falling,
+                orders,
+            }) = &question.kind
+            else {
+                continue;
+            };
+            ranked += 1;
+            let mut unseen: Vec<&str> = orders
+                .iter()
+                .filter(|order| !matches!(order.because, Because::Never))
+                .map(|order| order.word)
+                .collect();
+            for order in *orders {
+                assert!((3..=4).contains(&order.layouts.len()), "{}", order.word);
+                // The sentence begins with the layouts in their order.
+                let key = format!("question.{}.{}.{}", topic.name, question.id, order.word);
+                for lang in Lang::ALL {
+                    let sentence = words::find(lang, &key).unwrap_or_else(|| panic!("{key}"));
+                    let (first, _) = sentence.split_once(". ").expect(&key);
+                    let named: Vec<&str> = first
+                        .split([' ', ','])
+                        .filter(|word| word.starts_with(['F', 'R']))
+                        .collect();
+                    assert_eq!(named, order.layouts, "{key}");
+                }
+            }
+            for base in DEMO_NAMES {
+                for seed in 0..12 {
+                    let asked =
+                        Question::make(topic, question.id, Some(seed), &demo(base)).unwrap();
+                    let Right::Choice { choices, right } = &asked.right else {
+                        panic!("{}", name(&asked));
+                    };
+                    assert_eq!(choices.len(), orders.len());
+                    let report = asked.report().unwrap();
+                    let mut layouts: Vec<&str> = orders[0].layouts.to_vec();
+                    layouts.sort_by(|one, other| {
+                        let value =
+                            |layout: &str| report.number(&output.replace('*', layout)).unwrap();
+                        let order = value(one).total_cmp(&value(other));
+                        if *falling { order.reverse() } else { order }
+                    });
+                    for (at, order) in orders.iter().enumerate() {
+                        let fits = order.layouts == layouts && is_reason(&asked, &order.because);
+                        assert_eq!(fits, at == *right, "{} {}", order.word, name(&asked));
+                    }
+                    let word = choices[*right].0;
+                    unseen.retain(|other| *other != word);
+                }
+            }
+            assert_eq!(unseen, Vec::<&str>::new(), "{} {}", topic.name, question.id);
+        }
+    }
+    assert!(ranked >= 4, "{ranked}");
+}
+
 #[test]
 fn every_seed_has_an_answer_inside_a_sensible_range() {
     each(&|asked| {
@@ -196,6 +356,13 @@ fn no_two_choices_are_nearly_the_same_and_every_choice_comes_up() {
                         }
                         Choice::Word { .. } => {
                             for pair in numbers.chunks(2) {
+                                assert!(apart(pair[0], pair[1]), "{}", name(&asked));
+                            }
+                        }
+                        Choice::Rank { .. } => {
+                            let mut sorted = numbers.clone();
+                            sorted.sort_by(f64::total_cmp);
+                            for pair in sorted.windows(2) {
                                 assert!(apart(pair[0], pair[1]), "{}", name(&asked));
                             }
                         }
@@ -643,7 +810,7 @@ fn what_is_read_off_a_chart_is_the_answer() {
             let points: Vec<(f64, f64)> = traced.points.iter().map(from).collect();
             let pair = points
                 .windows(2)
-                .find(|pair| (pair[0].0..=pair[1].0).contains(&sought))
+                .find(|pair| (sought - pair[0].0) * (sought - pair[1].0) <= 0.0)
                 .unwrap_or_else(|| panic!("{sought} is not on the chart: {}", name(asked)));
             let share = (sought - pair[0].0) / (pair[1].0 - pair[0].0);
             pair[0].1 + share * (pair[1].1 - pair[0].1)

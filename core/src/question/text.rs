@@ -33,7 +33,8 @@ fn short(value: f64, dimension: crate::units::Dimension, lang: Lang, system: Sys
 }
 
 impl Asked {
-    fn key(&self, end: &str) -> String {
+    /// Key of the question in the catalogue, with an end.
+    pub(super) fn key(&self, end: &str) -> String {
         ["question.", self.topic.name, ".", self.question.id, end].concat()
     }
 
@@ -99,6 +100,7 @@ impl Asked {
         match self.question.kind {
             Kind::Find { input, .. } => label(input, lang).into(),
             Kind::Choice(Choice::Spot { .. }) => words::get(lang, "question.wrong_line").into(),
+            Kind::Choice(Choice::Rank { .. }) => words::get(lang, "question.order").into(),
             _ => self.output_label(lang),
         }
     }

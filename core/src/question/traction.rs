@@ -1,6 +1,6 @@
 //! Questions on traction limits.
 
-use super::{Choice, Curve, Kind, Question, Vary};
+use super::{Because, Choice, Curve, Kind, Order, Question, Slip, Vary};
 
 const FRICTION: &str = "surface.friction_peak";
 const HEIGHT: &str = "vehicle.cg_height";
@@ -12,6 +12,18 @@ const TOLD: &[&str] = &[
     "vehicle.wheelbase",
     TO_FRONT,
     HEIGHT,
+];
+
+/// Where the motors may limit, a reader must be able to see whether they do.
+const MOTORS_TOLD: &[&str] = &[
+    FRICTION,
+    "vehicle.mass",
+    "vehicle.wheelbase",
+    TO_FRONT,
+    HEIGHT,
+    "vehicle.motor_torque",
+    "vehicle.motor_ratio",
+    "vehicle.wheel_radius",
 ];
 
 /// What would take the place of the friction that a question tells or asks for.
@@ -91,6 +103,108 @@ pub(super) const QUESTIONS: &[Question] = &[
             ("limits.F1.acceleration", "F1", ""),
             ("limits.R1.acceleration", "R1", ""),
         ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "order",
+        fixed: &[
+            ("layouts", "F1 R1 F1R1"),
+            ("layout", "F1R1"),
+            ("traction.motor_limit", "as_fitted"),
+            ("vehicle.motor_torque", "450 N·m"),
+        ],
+        hides: &["traction.front_share"],
+        varied: &[
+            Vary::steps(FRICTION, (30, 100, 5), 100, ""),
+            Vary::steps("vehicle.motor_torque", (200, 600, 50), 1, "N·m"),
+            Vary::percent(TO_FRONT, 75, 110, 5),
+        ],
+        told: MOTORS_TOLD,
+        kind: Kind::Choice(Choice::Rank {
+            output: LIMIT,
+            falling: true,
+            orders: &[
+                Order {
+                    word: "tyres",
+                    layouts: &["F1R1", "R1", "F1"],
+                    because: Because::Words(&[
+                        ("limits.R1.limited_by", "rear_slip"),
+                        ("limits.F1.limited_by", "front_slip"),
+                    ]),
+                },
+                Order {
+                    word: "motor",
+                    layouts: &["F1R1", "R1", "F1"],
+                    because: Because::Words(&[
+                        ("limits.R1.limited_by", "motor_torque"),
+                        ("limits.F1.limited_by", "front_slip"),
+                    ]),
+                },
+                Order {
+                    word: "front_heavy",
+                    layouts: &["F1R1", "F1", "R1"],
+                    because: Because::Words(&[
+                        ("limits.F1.limited_by", "front_slip"),
+                        ("limits.R1.limited_by", "rear_slip"),
+                    ]),
+                },
+                // "Wheels that push are better than wheels that pull."
+                Order {
+                    word: "pushing",
+                    layouts: &["R1", "F1R1", "F1"],
+                    because: Because::Never,
+                },
+            ],
+        }),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "wrong_line",
+        // As the textbook has it: nothing but the tyres of the driven axle, on a level road.
+        fixed: &[
+            ("layouts", "F1"),
+            ("layout", "F1"),
+            ("vehicle.rolling_resistance", "0"),
+            ("vehicle.tyre_load_sensitivity", "0"),
+        ],
+        hides: &[
+            "surface.grade",
+            "traction.speed",
+            "traction.motor_limit",
+            "traction.front_axle_type",
+            "surface.friction_peak_left",
+            "surface.friction_peak_right",
+        ],
+        varied: &[
+            Vary::steps(FRICTION, (40, 100, 5), 100, ""),
+            Vary::percent(HEIGHT, 85, 130, 5),
+        ],
+        told: TOLD,
+        kind: Kind::Choice(Choice::Spot {
+            output: "limits.*.front_adhesion_utilisation",
+            slips: &[
+                Slip {
+                    symbol: "a_x",
+                    equation: "μ*g*(b/L)/(1 - μ*h/L)",
+                    why: "front_sign",
+                },
+                Slip {
+                    symbol: "a_x",
+                    equation: "μ*g",
+                    why: "all_tyres",
+                },
+                Slip {
+                    symbol: "N_f",
+                    equation: "(W*b + m*a_x*h)/L",
+                    why: "side",
+                },
+                Slip {
+                    symbol: "W",
+                    equation: "m",
+                    why: "mass",
+                },
+            ],
+        }),
         ..Question::PLAIN
     },
     Question {

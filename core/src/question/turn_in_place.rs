@@ -1,6 +1,6 @@
 //! Questions on turning in place.
 
-use super::{Choice, Curve, Kind, Question, Vary};
+use super::{Choice, Curve, Kind, Question, Slip, Vary};
 
 const FRICTION: &str = "surface.friction_sliding";
 const MASS: &str = "vehicle.mass";
@@ -131,6 +131,47 @@ pub(super) const QUESTIONS: &[Question] = &[
                 "wheel_torque",
             ),
         ])),
+        ..Question::PLAIN
+    },
+    Question {
+        id: "wrong_line",
+        fixed: &[("layout", "F2R2")],
+        hides: &[
+            "surface.friction_sliding_left",
+            "surface.friction_sliding_right",
+            "vehicle.tyre_load_sensitivity",
+        ],
+        varied: &[
+            Vary::steps(FRICTION, (30, 100, 5), 100, ""),
+            // Uneven, so that each axle has its own line.
+            Vary::percent("vehicle.cg_to_front_axle", 82, 92, 2),
+        ],
+        told: TOLD,
+        kind: Kind::Choice(Choice::Spot {
+            output: "wheel_torque",
+            slips: &[
+                Slip {
+                    symbol: "F_f",
+                    equation: "μ_f*N_f*(q*κ - t_f/2)/s_f",
+                    why: "two_wheels",
+                },
+                Slip {
+                    symbol: "s_r",
+                    equation: "sqrt((κ - t_r/2)² + x²)",
+                    why: "slide_arm",
+                },
+                Slip {
+                    symbol: "F",
+                    equation: "F_f + F_r",
+                    why: "mean",
+                },
+                Slip {
+                    symbol: "T",
+                    equation: "F/R",
+                    why: "lever",
+                },
+            ],
+        }),
         ..Question::PLAIN
     },
     Question {

@@ -71,6 +71,14 @@ impl Sentence {
         self.pieces.is_empty()
     }
 
+    /// The values that it names, in their order.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        self.pieces.iter().filter_map(|piece| match piece {
+            Piece::Value { name, .. } => Some(name.as_str()),
+            Piece::Words(_) => None,
+        })
+    }
+
     /// The sentence with the values of an answer.
     ///
     /// # Errors

@@ -23,6 +23,7 @@ pub(crate) use report::tell;
 use crate::error::{Allowed, Problem};
 use crate::layout::{AxleDrive, Layout};
 use crate::load_transfer::{self, AxleLoads};
+use crate::motor::tractive_force_n;
 use crate::root;
 use crate::scenario::Scenario;
 use crate::surface::Friction;
@@ -131,8 +132,8 @@ impl Question {
     }
 }
 
-/// Force of one motor at its wheels where the scenario lets the motors limit: T·i/R, and at speed no
-/// more than P/V.
+/// Force of one motor at its wheels where the scenario lets the motors limit: T·i·η/R, and at speed no
+/// more than P·η/V.
 fn motor_force(scenario: &Scenario) -> Result<Option<f64>, Problem> {
     if scenario.word("traction.motor_limit") != Some("as_fitted") {
         return Ok(None);
@@ -140,10 +141,11 @@ fn motor_force(scenario: &Scenario) -> Result<Option<f64>, Problem> {
     let torque_n_m = scenario.require("vehicle.motor_torque")?;
     let ratio = scenario.require("vehicle.motor_ratio")?;
     let radius_m = scenario.require("vehicle.wheel_radius")?;
-    let at_rest_n = torque_n_m * ratio / radius_m;
+    let efficiency = scenario.number("vehicle.gear_efficiency").unwrap_or(1.0);
+    let at_rest_n = tractive_force_n(torque_n_m, ratio, efficiency, radius_m);
     let speed_m_s = scenario.number("traction.speed").unwrap_or(0.0);
     Ok(Some(match scenario.number("vehicle.motor_power") {
-        Some(power_w) if speed_m_s > 0.0 => at_rest_n.min(power_w / speed_m_s),
+        Some(power_w) if speed_m_s > 0.0 => at_rest_n.min(power_w * efficiency / speed_m_s),
         _ => at_rest_n,
     }))
 }
@@ -373,5 +375,10 @@ mod tests {
         assert_eq!(limit.limited_by, LimitedBy::MotorTorque);
         let want = 180.0 * 9.6 / 0.3 / 1180.0;
         assert!((limit.acceleration_m_s2 - want).abs() < 1e-9);
+        // What the gears lose is not at the wheels.
+        scenario.set("vehicle.gear_efficiency", "0.8").unwrap();
+        let question = Question::from_scenario(&scenario).unwrap();
+        let limit = super::limit(&question, Layout::R1).unwrap();
+        assert!((limit.acceleration_m_s2 - 0.8 * want).abs() < 1e-9);
     }
 }

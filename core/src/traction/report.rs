@@ -50,6 +50,7 @@ pub const TOPIC: Topic = Topic {
         "vehicle.motor_torque",
         "vehicle.motor_power",
         "vehicle.motor_ratio",
+        "vehicle.gear_efficiency",
         "vehicle.body",
     ],
     controls: &[

@@ -62,7 +62,7 @@ pub struct Question {
     pub slope: Slope,
     /// Rolling radius R \[m\], where given.
     pub wheel_radius_m: Option<f64>,
-    /// Torque that one motor gives its wheel, T·i \[N·m\], where given.
+    /// Torque that one motor gives its wheel, T·i·η \[N·m\], where given.
     pub motor_wheel_torque_n_m: Option<f64>,
     /// Tyre widths, front and rear \[m\].
     pub tyre_widths_m: [f64; 2],
@@ -128,7 +128,9 @@ impl Question {
             wheel_radius_m: number("vehicle.wheel_radius"),
             motor_wheel_torque_n_m: number("vehicle.motor_torque")
                 .zip(number("vehicle.motor_ratio"))
-                .map(|(torque_n_m, ratio)| torque_n_m * ratio),
+                .map(|(torque_n_m, ratio)| {
+                    torque_n_m * ratio * number("vehicle.gear_efficiency").unwrap_or(1.0)
+                }),
             tyre_widths_m: [
                 width("vehicle.tyre_width_front"),
                 width("vehicle.tyre_width_rear"),

@@ -171,13 +171,6 @@ pub(super) fn patches(question: &Question, numbers: &Numbers) -> Option<Patches>
     })
 }
 
-/// The surfaces that are told side by side.
-pub(super) fn surfaces() -> impl Iterator<Item = &'static Surface> {
-    SURFACES
-        .iter()
-        .filter(|surface| surface.name != "concrete_wet")
-}
-
 /// What a turn takes on ground whose friction is 1 everywhere; on another it is in proportion.
 pub(super) struct OnOne {
     /// Mean force per wheel \[N\].
@@ -240,7 +233,8 @@ pub struct OnSurface {
 /// As [`Question::four_wheel_turn`].
 pub fn on_surfaces(question: &Question, layout: Layout) -> Result<Vec<OnSurface>, Problem> {
     let on_one = OnOne::of(question, layout)?;
-    Ok(surfaces()
+    Ok(SURFACES
+        .iter()
         .map(|surface| on_one.on(question, surface))
         .collect())
 }
@@ -376,7 +370,7 @@ fn add_surfaces(
     question: &Question,
 ) -> Result<(), Problem> {
     let on_one = OnOne::of(question, scenario.layout())?;
-    for surface in surfaces() {
+    for surface in SURFACES {
         let on = on_one.on(question, surface);
         if let Some(radius_m) = question.wheel_radius_m {
             // The order of the working: the torque on a friction of 1, times the friction.

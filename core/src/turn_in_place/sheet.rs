@@ -227,12 +227,14 @@ fn write_torques(sheet: &mut Sheet, scenario: &Scenario, question: &Question, nu
         let given = |path| scenario.number(path).unwrap_or(0.0);
         sheet.given("T_m", given("vehicle.motor_torque"), D::Torque);
         sheet.given("i", given("vehicle.motor_ratio"), D::Ratio);
+        let efficiency = scenario.number("vehicle.gear_efficiency");
+        sheet.given("η", efficiency.unwrap_or(1.0), D::Ratio);
         let path = "available_wheel_torque";
         sheet.step(
             "step.available",
             "T_a",
             path,
-            "T_m*i",
+            "T_m*i*η",
             available_n_m,
             D::Torque,
         );

@@ -1,10 +1,11 @@
 //! The working of what a slow turn brings with it: other friction left and right, the size of the
 //! patches, wear, drift, full lock, other surfaces.
 
-use super::report::{Numbers, OnOne, Slow, patches, surfaces, wear_m3_j};
+use super::report::{Numbers, OnOne, Slow, patches, wear_m3_j};
 use super::{Question, SplitTurn, full_lock, wear};
 use crate::error::Problem;
 use crate::scenario::Scenario;
+use crate::surface::SURFACES;
 use crate::units::Dimension as D;
 use crate::working::Sheet;
 
@@ -433,7 +434,7 @@ pub(super) fn write_surfaces(
     if let Some(torque_n_m) = torque_n_m {
         sheet.given("T_1", torque_n_m, D::Torque);
     }
-    for surface in surfaces() {
+    for surface in SURFACES {
         sheet.begin(surface.name);
         let friction = surface.friction_sliding();
         sheet.given("μ_k", friction, D::Ratio);

@@ -150,7 +150,8 @@ impl Spin {
             let at = planar::WHEEL + wheel;
             // The torque that brings the wheel to its speed: T = R·F + J·(ω* − ω)/τ, as far as it goes.
             let wanted = (self.wheel_speeds_rad_s[wheel] - body[at]) / WHEEL_TIME_S - change[at];
-            let has_n_m = self.motor.torque(body[at] * self.ratio).0 * self.ratio;
+            let has_n_m =
+                self.motor.torque(body[at] * self.ratio).0 * self.ratio * self.gear_efficiency;
             let torque_n_m =
                 crate::math::smaller(crate::math::larger(inertia * wanted, -has_n_m), has_n_m);
             change[at] += torque_n_m / inertia;

@@ -136,25 +136,24 @@ impl SlipCurve {
 /// Longitudinal and lateral share of the friction in combined slip, by similarity: both slips are
 /// measured in their peak slips, and the force points against the combined slip.
 ///
-/// `along` and `across`: curves of pure slip; `slip` and `lateral_slip`: σ_x and σ_y.
+/// `curve`: of pure slip, alike both ways; `x` and `y`: σ_x and σ_y, each over its peak slip.
 ///
 /// ```
 /// use axlewright_core::tyre::{SlipCurve, combined};
 /// let curve = SlipCurve::new(0.1, 0.9);
-/// let (x, y) = combined(&curve, &curve, 0.06, 0.08);
+/// let [x, y] = combined(&curve, 0.6, 0.8);
 /// assert!((x * x + y * y - 1.0).abs() < 1e-12, "at the peak all the friction is used");
 /// ```
 #[must_use]
-pub fn combined(along: &SlipCurve, across: &SlipCurve, slip: f64, lateral_slip: f64) -> (f64, f64) {
-    let (x, y) = (slip / along.peak_slip, lateral_slip / across.peak_slip);
+#[inline]
+pub fn combined(curve: &SlipCurve, x: f64, y: f64) -> [f64; 2] {
     let size = math::hypot(x, y);
-    if size == 0.0 {
-        return (0.0, 0.0);
-    }
-    (
-        x / size * along.share(size * along.peak_slip),
-        y / size * across.share(size * across.peak_slip),
-    )
+    let share_per_slip = if size < 1e-9 {
+        curve.slope() * curve.peak_slip
+    } else {
+        curve.share(size * curve.peak_slip) / size
+    };
+    [share_per_slip * x, share_per_slip * y]
 }
 
 /// Rate of the slip that a tyre has built up, dσ/dt \[1/s\]: λ·dσ/dt = (u − V) − |u|·σ.
@@ -200,6 +199,47 @@ mod tests {
         }
         assert!((curve.share(1e-9) / 1e-9 / curve.slope() - 1.0).abs() < 1e-6);
         assert!((curve.share(-0.5) + 1.0).abs() < 1e-15);
+    }
+
+    /// The brush model is the check from first principles: it begins as steeply as three times the slip
+    /// over the slip of full sliding, and a curve that rises to the same peak stays near it.
+    #[test]
+    fn the_curves_of_slip_are_near_the_brush_model() {
+        for peak_slip in [0.06, 0.1, 0.15] {
+            let flat = SlipCurve::flat(peak_slip);
+            for s in [0.05, 0.2, 0.4, 0.6, 0.8, 1.0, 1.5] {
+                let (got, want) = (flat.share(s * peak_slip), brush::share(s));
+                assert!((got - want).abs() < 1e-12, "{s}: {got}, {want}");
+                // The Magic Formula of road tyres has the same rise to within a seventh of the friction.
+                let curve = SlipCurve::new(peak_slip, 0.85);
+                let got = curve.share(s * peak_slip);
+                assert!(s > 1.0 || (got - want).abs() < 0.15, "{s}: {got}, {want}");
+            }
+        }
+        // The aligning moment is largest, 27/256, at a quarter of full sliding.
+        let (mut most, mut at) = (0.0, 0.0);
+        for step in 0..=1000 {
+            let s = f64::from(step) * 1e-3;
+            let share = brush::aligning_share(s);
+            if share > most {
+                (most, at) = (share, s);
+            }
+        }
+        assert!((most - 27.0 / 256.0).abs() < 1e-12 && (at - 0.25).abs() < 1e-12);
+        assert!((brush::trail_share(0.0) - 1.0 / 3.0).abs() < 1e-15);
+    }
+
+    #[test]
+    fn combined_slip_points_along_itself_and_is_pure_slip_along_an_axis() {
+        let curve = SlipCurve::new(0.1, 0.9);
+        for (x, y) in [(0.3, 0.4), (-0.9, 1.2), (2.0, -5.0), (1e-12, 2e-12)] {
+            let [along, across] = combined(&curve, x, y);
+            assert!((along * y - across * x).abs() < 1e-12, "{x} {y}");
+            let want = curve.share(0.1 * math::hypot(x, y));
+            assert!((math::hypot(along, across) - want).abs() < 1e-12);
+        }
+        let [along, across] = combined(&curve, 0.7, 0.0);
+        assert!((along - curve.share(0.07)).abs() < 1e-15 && across == 0.0);
     }
 
     #[test]

@@ -469,6 +469,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Die Reifen aller angetriebenen Achsen begrenzen",
     ),
     (
+        "figure.launch.battery",
+        "Die Leistung der Batterie begrenzt",
+    ),
+    ("figure.launch.by_battery", "die Leistung der Batterie"),
+    ("figure.launch.by_front_lift", "das Abheben der Vorderräder"),
+    ("figure.launch.by_grip", "der Kraftschluss der Reifen"),
+    (
+        "figure.launch.by_motor_speed",
+        "die Höchstdrehzahl der Motoren",
+    ),
+    ("figure.launch.by_nothing", "nichts"),
+    ("figure.launch.by_power", "die Leistung der Motoren"),
+    ("figure.launch.by_torque", "das Drehmoment der Motoren"),
+    (
         "figure.launch.chart_describe",
         "Linien der Geschwindigkeit über der Zeit. Zeit bis 60 mph: {0}.",
     ),
@@ -488,6 +502,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.launch.key",
         "Was begrenzt: Vorderreifen (blau, kurze Striche), Hinterreifen (orange, lange Striche), alle Reifen (grün, Strich und Punkt), Motormoment (Punkte), Leistung (durchgezogene Linie).",
+    ),
+    (
+        "figure.launch.motor_speed",
+        "Die Höchstdrehzahl der Motoren begrenzt",
+    ),
+    ("figure.launch.phases_1", "{0} durchgehend"),
+    ("figure.launch.phases_2", "{0} bis {1}, dann {2}"),
+    (
+        "figure.launch.phases_3",
+        "{0} bis {1}, {2} bis {3}, dann {4}",
+    ),
+    (
+        "figure.launch.phases_4",
+        "{0} bis {1}, {2} bis {3}, {4} bis {5}, dann {6}",
     ),
     ("figure.launch.power", "Die Leistung der Motoren begrenzt"),
     ("figure.launch.rear_grip", "Die Hinterreifen begrenzen"),
@@ -1702,6 +1730,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "charakteristische Geschwindigkeit",
     ),
     (
+        "output.cornering.constant_radius.understeer_gradient",
+        "Eigenlenkgradient der Fahrt auf festem Radius, bis 2 m/s²",
+    ),
+    (
         "output.cornering.critical_speed",
         "kritische Geschwindigkeit",
     ),
@@ -1877,6 +1909,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Vorderreifen begrenzen bis",
     ),
     ("output.launch.front_peak_slip", "größter Schlupf vorn"),
+    ("output.launch.front_phases", "was vorn begrenzt"),
     (
         "output.launch.motor_energy",
         "Energie der Motorwellen, bis 60 mph",
@@ -1899,12 +1932,25 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Hinterreifen begrenzen bis",
     ),
     ("output.launch.rear_peak_slip", "größter Schlupf hinten"),
+    ("output.launch.rear_phases", "was hinten begrenzt"),
     (
         "output.launch.rollout_time",
         "Zeit für den ersten Fuß (Rollout)",
     ),
+    (
+        "output.launch.speed_at_time",
+        "Geschwindigkeit zum gezeigten Zeitpunkt",
+    ),
     ("output.launch.time_to_100_km_h", "Zeit bis 100 km/h"),
+    (
+        "output.launch.time_to_100_km_h_after_rollout",
+        "Zeit bis 100 km/h, ohne Rollout",
+    ),
     ("output.launch.time_to_160_km_h", "Zeit bis 160 km/h"),
+    (
+        "output.launch.time_to_160_km_h_after_rollout",
+        "Zeit bis 160 km/h, ohne Rollout",
+    ),
     ("output.launch.time_to_60_mph", "Zeit bis 60 mph"),
     (
         "output.launch.time_to_60_mph_after_rollout",
@@ -1972,6 +2018,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Grenze mit gleichem Moment von jedem Motor",
     ),
     (
+        "output.motor_split.limit_gained",
+        "Gewinn an der Grenze gegenüber weniger Motoren",
+    ),
+    (
         "output.motor_split.matching_acceleration",
         "Beschleunigung, bei der Moment und Last zusammenpassen",
     ),
@@ -2001,6 +2051,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.motor_split.yaw_moment",
         "Giermoment, Motoren links gegen rechts",
+    ),
+    (
+        "output.motor_split.yaw_moment_gained",
+        "Gewinn an Giermoment gegenüber weniger Motoren",
     ),
     (
         "output.packaging.drive_volume",
@@ -2344,6 +2398,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Ziehen Sie die Kosten aller anderen Teile ab und teilen Sie durch die Zahl der Motoren.",
     ),
     (
+        "question.choice.order",
+        "Die Motoren sind stark genug. Welche Anordnung fährt an einer Steigung von {0} mit der größten Reserve an, welche mit der kleinsten, und warum?",
+    ),
+    (
+        "question.choice.order.front_load",
+        "F1R1, dann F1, dann R1. An der Grenze tragen die vorderen Reifen von F1 mehr als die hinteren von R1.",
+    ),
+    (
+        "question.choice.order.hint",
+        "Nehmen Sie die Last jeder angetriebenen Achse auf der Steigung, an der Grenze. Starke Motoren lassen Reifen nicht mehr halten.",
+    ),
+    (
+        "question.choice.order.pushing",
+        "R1, dann F1R1, dann F1. Bergauf liegt alle Last auf den Hinterrädern.",
+    ),
+    (
+        "question.choice.order.rear_load",
+        "F1R1, dann R1, dann F1. An der Grenze tragen die hinteren Reifen von R1 mehr als die vorderen von F1.",
+    ),
+    (
+        "question.choice.order.torque",
+        "F1R1, dann R1, dann F1. Zwei Motoren geben das doppelte Moment, und das Moment entscheidet.",
+    ),
+    (
         "question.choice.parts",
         "Wie viele Teile hat die Anordnung {0}: Motoren, Umrichter, Getriebe, Seitenwellen, Differenziale und Trennkupplungen?",
     ),
@@ -2358,6 +2436,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.choice.power_for_volume.hint",
         "Jeder Liter dient der ganzen Leistung: Addieren Sie, was ein Kilowatt in Motor, Umrichter und Getriebe an Litern braucht.",
+    ),
+    (
+        "question.choice.read_grade",
+        "Das Diagramm gehört zu einem Fahrzeug mit einem Motor hinten (R1). Bei welcher Steigung bleibt eine Beschleunigung von {0} übrig?",
+    ),
+    (
+        "question.choice.read_grade.hint",
+        "Gehen Sie von der Beschleunigung waagerecht zur Linie, dann hinunter zur Steigung. Schätzen Sie zwischen den Gitterlinien.",
     ),
     (
         "question.choice.refused",
@@ -2428,6 +2514,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.cornering.needed_speed.hint",
         "V²/R ist die Querbeschleunigung. Setzen Sie g mit 9,81 m/s² ein.",
+    ),
+    (
+        "question.cornering.read_speed",
+        "Das Diagramm gehört zu einer Kurve. Bei welcher Geschwindigkeit verlangt sie eine Querbeschleunigung von {0}?",
+    ),
+    (
+        "question.cornering.read_speed.hint",
+        "Gehen Sie von der Beschleunigung waagerecht zur Linie, dann hinunter zur Geschwindigkeit. Die doppelte Geschwindigkeit verlangt die vierfache Beschleunigung.",
     ),
     (
         "question.cornering.speed_lost",
@@ -2596,6 +2690,38 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Beginnen Sie mit der Bewegungsenergie des Fahrzeugs. Räder und Läufer, Schlupf, Getriebe, Luft und Straße brauchen etwas mehr.",
     ),
     (
+        "question.launch.needed_power",
+        "Ein Motor an jeder Achse (F1R1), mit Antriebsschlupfregelung: Welche Leistung muss jeder Motor haben, damit das Fahrzeug in {0} auf 60 mph kommt?",
+    ),
+    (
+        "question.launch.needed_power.hint",
+        "Sobald die Motoren begrenzen, wächst die Energie mit der Zeit: Die Bewegungsenergie bei 60 mph durch die Leistung beider Motoren ist etwa die Dauer dieses Teils.",
+    ),
+    (
+        "question.launch.order",
+        "F1R1, F2 und R2 haben je zwei gleiche Motoren. Wer ist zuerst auf 60 mph, wer zuletzt, und warum?",
+    ),
+    (
+        "question.launch.order.front_heavy",
+        "F1R1, dann F2, dann R2. Die Vorderachse trägt so viel, dass sie auch beim Beschleunigen mehr hält als die Hinterachse.",
+    ),
+    (
+        "question.launch.order.grip_alone",
+        "F1R1, dann R2, dann F2. R2 ist bis 60 mph durch die Reifen begrenzt: Die Leistung hat keinen Anteil an der Zeit.",
+    ),
+    (
+        "question.launch.order.hint",
+        "Suchen Sie die Kraft, die die angetriebenen Reifen halten, und die Geschwindigkeit, bei der die Leistung der Motoren nicht mehr als diese Kraft gibt. Liegt sie über 60 mph?",
+    ),
+    (
+        "question.launch.order.pushing",
+        "R2, dann F1R1, dann F2. Räder, die schieben, halten mehr als Räder, die ziehen.",
+    ),
+    (
+        "question.launch.order.then_power",
+        "F1R1, dann R2, dann F2. R2 ist erst durch die Reifen begrenzt, dann durch die Motoren.",
+    ),
+    (
         "question.launch.quarter_after_rollout",
         "Ein Motor hinten (R1), mit Antriebsschlupfregelung: Welche Zeit für die Viertelmeile wird angegeben, wenn die Uhr nach dem ersten Fuß anläuft?",
     ),
@@ -2618,6 +2744,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.launch.quarter_time.hint",
         "Den größten Teil des Weges begrenzt die Leistung. Dort ist Energie Leistung mal Zeit.",
+    ),
+    (
+        "question.launch.read_time",
+        "Das Diagramm gehört zu einem Start aus dem Stand. Wann erreicht das Fahrzeug {0}?",
+    ),
+    (
+        "question.launch.read_time.hint",
+        "Gehen Sie von der Geschwindigkeit waagerecht zur Linie, dann hinunter zur Zeit. Schätzen Sie zwischen den Gitterlinien.",
     ),
     (
         "question.launch.rollout",
@@ -2792,12 +2926,48 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Drei gleiche Motoren geben ein Drittel des Moments vorn ab. Bei welcher Beschleunigung liegt ein Drittel der Last vorn?",
     ),
     (
+        "question.motor_split.order",
+        "Jeder Motor gibt dasselbe Moment. Welche Anordnung hat die höchste Grenze, bevor ein Reifen durchrutscht, welche die niedrigste, und warum?",
+    ),
+    (
+        "question.motor_split.order.count",
+        "F1R2, dann F2R1, dann F1R1. Drei Motoren halten immer mehr als zwei.",
+    ),
+    (
+        "question.motor_split.order.front_heavy",
+        "F1R1, dann F2R1, dann F1R2. An der Grenze passt die Hälfte des Moments vorn am besten zur Last, und zwei Drittel besser als ein Drittel.",
+    ),
+    (
+        "question.motor_split.order.half",
+        "F1R1, dann F1R2, dann F2R1. An der Grenze passt die Hälfte des Moments vorn am besten zur Last, und ein Drittel besser als zwei Drittel.",
+    ),
+    (
+        "question.motor_split.order.hint",
+        "Die vorderen Anteile des Moments sind 1/2, 1/3 und 2/3. Vergleichen Sie sie mit dem vorderen Anteil der Last an der Grenze.",
+    ),
+    (
+        "question.motor_split.order.rest",
+        "F1R1, dann F1R2, dann F2R1. Was passt, entscheidet die Last im Stand, gleich wie stark beschleunigt wird.",
+    ),
+    (
+        "question.motor_split.order.third",
+        "F1R2, dann F1R1, dann F2R1. An der Grenze passt ein Drittel des Moments vorn besser zur Last als die Hälfte.",
+    ),
+    (
         "question.motor_split.power_needed",
         "Gleiche Motoren, einer an jeder Achse (F1R1): Wie viel Leistung muss jeder geben können, um bis {0} an der Traktionsgrenze zu bleiben?",
     ),
     (
         "question.motor_split.power_needed.hint",
         "Leistung ist Kraft mal Geschwindigkeit. Welche Achse verlangt mehr Kraft?",
+    ),
+    (
+        "question.motor_split.read_friction",
+        "Das Diagramm gehört zu einem Fahrzeug mit gleichen Motoren, einem vorn und zwei hinten (F1R2). Wie viel Reibung braucht es, um mit {0} zu beschleunigen?",
+    ),
+    (
+        "question.motor_split.read_friction.hint",
+        "Gehen Sie von der Beschleunigung waagerecht zur Linie, dann hinunter zur Reibung. Wo die Linie knickt, beginnt die andere Achse zu begrenzen.",
     ),
     (
         "question.motor_split.share_at_limit",
@@ -2843,6 +3013,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.nothing_drawn",
         "Es ist noch keine Linie gezeichnet. Zeichnen Sie {0}.",
     ),
+    ("question.order", "Reihenfolge und Grund"),
     (
         "question.outside",
         "Das liegt außerhalb der Toleranz von {0}.",
@@ -2898,6 +3069,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.packaging.power_density.hint",
         "Sie ist kleiner als die kleinste der drei. Nehmen Sie irgendeine Leistung und addieren Sie die Volumen.",
+    ),
+    (
+        "question.packaging.read_angle",
+        "Das Diagramm gehört zu einem Fahrzeug. Wie weit dürfen seine Vorderräder einschlagen, damit zwischen ihnen {0} Platz bleiben?",
+    ),
+    (
+        "question.packaging.read_angle.hint",
+        "Gehen Sie vom Platz waagerecht zur Linie, dann hinunter zum Winkel. Schätzen Sie zwischen den Gitterlinien.",
     ),
     (
         "question.packaging.steer_limit",
@@ -3013,6 +3192,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Ein offenes Differenzial gibt beiden Rädern dasselbe Moment. Welches Rad bestimmt es?",
     ),
     (
+        "question.traction.order",
+        "Welche Anordnung hat hier die höchste Traktionsgrenze, welche die niedrigste, und warum? Jeder Motor gibt das genannte Moment.",
+    ),
+    (
+        "question.traction.order.front_heavy",
+        "F1R1, dann F1, dann R1. F1 und R1 sind durch die Reifen begrenzt, und die vorderen tragen auch an der Grenze mehr.",
+    ),
+    (
+        "question.traction.order.hint",
+        "Bestimmen Sie für jede angetriebene Achse zwei Kräfte: was ihre Reifen an der Grenze halten und was ihr Motor gibt. Die kleinere zählt.",
+    ),
+    (
+        "question.traction.order.motor",
+        "F1R1, dann R1, dann F1. R1 ist durch den Motor begrenzt, F1 durch die Reifen.",
+    ),
+    (
+        "question.traction.order.pushing",
+        "R1, dann F1R1, dann F1. Räder, die schieben, halten mehr als Räder, die ziehen.",
+    ),
+    (
+        "question.traction.order.tyres",
+        "F1R1, dann R1, dann F1. R1 und F1 sind durch die Reifen begrenzt, und die hinteren tragen an der Grenze mehr.",
+    ),
+    (
         "question.traction.read_friction",
         "Das Diagramm gehört zu einem Fahrzeug mit einem Motor hinten (R1). Wie viel Reibung braucht es, um mit {0} zu beschleunigen?",
     ),
@@ -3051,6 +3254,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.traction.what_limits.hint",
         "Vergleichen Sie den Kraftanteil vorn mit dem Lastanteil vorn an der Grenze, nicht im Stand.",
+    ),
+    (
+        "question.traction.wrong_line.hint",
+        "Die letzte Zeile muss den Haftbeiwert des Bodens ergeben, denn die Reifen rutschen. Ab welcher Zeile läuft es anders?",
     ),
     (
         "question.turn_in_place.change.hint",
@@ -3137,6 +3344,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Jede Aufstandsfläche nutzt all ihre Reibung, aber nur der Teil, der längs des Rades zeigt, braucht Moment.",
     ),
     (
+        "question.turn_in_place.wrong_line.hint",
+        "Sehen Sie bei jeder Zeile nach, wo sie am Fahrzeug gilt: welche Achse, wie viele Räder, welcher Hebel?",
+    ),
+    (
         "question.unit",
         "Eine Zahl allein gilt in {0}; andere Einheiten werden auch gelesen.",
     ),
@@ -3160,6 +3371,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.verdict_wrong",
         "Sie sagten: {0}. Richtig ist: {1}.",
+    ),
+    (
+        "question.why.all_tyres",
+        "μ·g braucht die Reibung aller vier Reifen. Hier treibt eine Achse an, und sie trägt einen Teil des Gewichts.",
     ),
     (
         "question.why.arm",
@@ -3190,6 +3405,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Über der Eckdrehzahl wird das Feld geschwächt: es nimmt ab, wenn die Drehzahl steigt.",
     ),
     (
+        "question.why.front_sign",
+        "Die Beschleunigung nimmt der Vorderachse Last und damit Kraft: Der Nenner ist 1 + μ·h/L.",
+    ),
+    (
         "question.why.gearing",
         "Durch das Getriebe dreht der Motor i-mal so schnell wie das Rad.",
     ),
@@ -3206,6 +3425,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Ein höherer Schwerpunkt verlagert mehr Last, also passt beides schon bei kleinerer Beschleunigung zusammen: h steht unter dem Bruchstrich.",
     ),
     (
+        "question.why.lever",
+        "Drehmoment ist Kraft mal Hebel, hier der Radius des Rades.",
+    ),
+    (
         "question.why.magnet",
         "Ein Magnet lässt sich nicht abschalten: sein Feld wandert auch dann durch das Eisen, wenn der Motor kein Drehmoment gibt.",
     ),
@@ -3214,12 +3437,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Eine Masse ist keine Kraft. Das Gewicht ist Masse mal g.",
     ),
     (
+        "question.why.mean",
+        "Das Mittel zweier Kräfte ist die Hälfte ihrer Summe.",
+    ),
+    (
         "question.why.ratio",
         "Nach der Hinterachse ist gefragt, also steht ihre Last über dem Bruchstrich.",
     ),
     (
         "question.why.side",
         "Beim Beschleunigen geht Last auf die Hinterachse und verlässt die Vorderachse.",
+    ),
+    (
+        "question.why.slide_arm",
+        "Die hinteren Aufstandsflächen liegen L − x hinter dem Drehpunkt; x ist der Abstand zu den vorderen.",
     ),
     (
         "question.why.square",
@@ -3232,6 +3463,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.why.two_units",
         "Zwei Antriebseinheiten brauchen die doppelte Breite von einer.",
+    ),
+    (
+        "question.why.two_wheels",
+        "Zwei Räder teilen sich die Last der Achse: Jedes hält mit der Hälfte.",
     ),
     (
         "question.why.understeer",
@@ -3279,6 +3514,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "reason.front_too_narrow",
         "die Vorderachse ist zu schmal für ihre Einheiten",
+    ),
+    (
+        "reason.launch_air_lifts",
+        "Die Luft hebt die Vorderräder an.",
     ),
     ("reason.launch_done", "Alle Marken sind passiert."),
     (
@@ -3483,6 +3722,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Eine neue Fassung dieser Seiten ist da.",
     ),
     ("site.new_version_take", "Übernehmen"),
+    ("site.new_window", "Öffnet ein neues Fenster"),
     (
         "site.no_questions",
         "Zu diesem Thema gibt es noch keine Fragen.",
@@ -3838,6 +4078,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Grenze des Vorderradantriebs: Die treibende Achse verliert Last",
     ),
     (
+        "step.limit_gained",
+        "Gewinn an der Traktionsgrenze gegenüber der besten verglichenen Anordnung mit weniger Motoren",
+    ),
+    (
         "step.limit_lift",
         "Grenze: Die Vorderachse verlässt den Boden",
     ),
@@ -3920,7 +4164,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.power_density", "Leistungsdichte des ganzen Satzes"),
     (
         "step.power_needed",
-        "Leistung des Motors, der an der Grenze bei dieser Geschwindigkeit am stärksten schiebt, aus der Kraft, die er dort geben muss",
+        "größte Leistung des Motors, der am stärksten schiebt, auf dem Weg bis zur gefragten Geschwindigkeit: aus seiner Kraft und der Geschwindigkeit dort",
     ),
     ("step.range", "Reichweite"),
     (
@@ -3996,6 +4240,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.slope_angle", "Neigungswinkel aus der Steigung"),
     (
+        "step.speed_at_time",
+        "Geschwindigkeit zum gezeigten Zeitpunkt: aus der Fahrt abgelesen",
+    ),
+    (
         "step.speed_ratio",
         "Radgeschwindigkeit durch Gierrate: Was die Räder hineingeben, nimmt das Gleiten heraus",
     ),
@@ -4047,6 +4295,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "step.swept_area",
         "Fläche, die ein Vorderrad von Anschlag zu Anschlag überstreicht",
+    ),
+    (
+        "step.test_gradient",
+        "Eigenlenkgradient der Fahrt auf festem Radius: Änderung des Lenkwinkels durch Änderung der Querbeschleunigung",
     ),
     (
         "step.time_saved",
@@ -4125,6 +4377,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.weight", "Gewichtskraft"),
     ("step.yaw_gain", "Gierrate je Lenkwinkel"),
     (
+        "step.yaw_gained",
+        "Gewinn an Giermoment gegenüber der besten verglichenen Anordnung mit weniger Motoren",
+    ),
+    (
         "step.yaw_of_layout",
         "größtes Giermoment, das die Motoren in der Kurve des Themas „Kurvenfahrt“ hinzufügen",
     ),
@@ -4141,6 +4397,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.ice", "Eis"),
     ("surface.short.asphalt_dry", "Asphalt trocken"),
     ("surface.short.asphalt_wet", "Asphalt, nass"),
+    ("surface.short.concrete_wet", "Beton, nass"),
     ("surface.short.earth_dry", "Erde, trocken"),
     ("surface.short.earth_wet", "Erde, nass"),
     ("surface.short.gravel", "Schotter"),
@@ -4163,6 +4420,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.allowed.table", "eine Tabelle"),
     ("talk.allowed.text", "ein Text"),
     ("talk.form", "{0}: „{1}“ lässt sich nicht sagen: {2}."),
+    (
+        "talk.gone",
+        "Mit diesen Eingaben gibt es keinen Wert für diesen Satz.",
+    ),
     ("talk.in_head", "Kopf des Vortrags: {0}"),
     ("talk.in_step", "Schritt {0}: {1}"),
     ("talk.ui.add", "Hinzufügen"),
@@ -4207,9 +4468,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.ui.save", "Bild sichern"),
     ("talk.ui.screen", "Vollbild"),
     ("talk.ui.show_answer", "Antwort zeigen"),
+    (
+        "talk.ui.source",
+        "Ein Vortrag ist eine TOML- oder JSON-Datei von höchstens 1 MB. {0}",
+    ),
     ("talk.ui.speaker", "Vortragende"),
     ("talk.ui.step", "Schritt {0} von {1}"),
     ("talk.ui.steps", "Schritte"),
+    (
+        "talk.ui.stopped",
+        "Dieser Schritt lässt sich nicht zeigen; das letzte Bild bleibt stehen.",
+    ),
     ("talk.ui.take", "Mitnehmen"),
     ("talk.ui.tall", "9 : 16"),
     ("talk.ui.time", "Zeit seit dem Beginn"),
@@ -4355,7 +4624,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("why.trace_fast", "die Geschwindigkeit ist über 540 km/h"),
     (
         "why.trace_gap",
-        "davor fehlen Zeilen: der Schritt ist mehr als das 1,5-Fache des ersten",
+        "hier oder davor fehlen Zeilen: Die Schritte bis zu dieser unterscheiden sich um mehr als das 1,5-Fache",
     ),
     (
         "why.trace_jump",

@@ -456,6 +456,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.launch.all_grip",
         "The tyres of all driven axles limit",
     ),
+    ("figure.launch.battery", "The battery’s power limits"),
+    ("figure.launch.by_battery", "the battery’s power"),
+    (
+        "figure.launch.by_front_lift",
+        "the lift of the front wheels",
+    ),
+    ("figure.launch.by_grip", "the grip of the tyres"),
+    ("figure.launch.by_motor_speed", "the motors’ highest speed"),
+    ("figure.launch.by_nothing", "nothing"),
+    ("figure.launch.by_power", "the motors’ power"),
+    ("figure.launch.by_torque", "the motors’ torque"),
     (
         "figure.launch.chart_describe",
         "Lines of speed against time. Time to 60 mph: {0}.",
@@ -473,6 +484,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.launch.key",
         "What limits: front tyres (blue, short dashes), rear tyres (orange, long dashes), all tyres (green, dash and dot), motor torque (dots), power (solid line).",
+    ),
+    (
+        "figure.launch.motor_speed",
+        "The motors’ highest speed limits",
+    ),
+    ("figure.launch.phases_1", "{0} all the way"),
+    ("figure.launch.phases_2", "{0} until {1}, then {2}"),
+    (
+        "figure.launch.phases_3",
+        "{0} until {1}, {2} until {3}, then {4}",
+    ),
+    (
+        "figure.launch.phases_4",
+        "{0} until {1}, {2} until {3}, {4} until {5}, then {6}",
     ),
     ("figure.launch.power", "The motors' power limits"),
     ("figure.launch.rear_grip", "The rear tyres limit"),
@@ -1644,6 +1669,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.cornering.characteristic_speed",
         "characteristic speed",
     ),
+    (
+        "output.cornering.constant_radius.understeer_gradient",
+        "understeer gradient of the constant-radius test, up to 2 m/s²",
+    ),
     ("output.cornering.critical_speed", "critical speed"),
     (
         "output.cornering.drive_force",
@@ -1802,6 +1831,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "front tyres limit until",
     ),
     ("output.launch.front_peak_slip", "largest slip, front"),
+    ("output.launch.front_phases", "what limits in front"),
     (
         "output.launch.motor_energy",
         "energy from the motors' shafts, to 60 mph",
@@ -1821,12 +1851,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "rear tyres limit until",
     ),
     ("output.launch.rear_peak_slip", "largest slip, rear"),
+    ("output.launch.rear_phases", "what limits behind"),
     (
         "output.launch.rollout_time",
         "time for the first foot (rollout)",
     ),
+    ("output.launch.speed_at_time", "speed at the time shown"),
     ("output.launch.time_to_100_km_h", "time to 100 km/h"),
+    (
+        "output.launch.time_to_100_km_h_after_rollout",
+        "time to 100 km/h, rollout left out",
+    ),
     ("output.launch.time_to_160_km_h", "time to 160 km/h"),
+    (
+        "output.launch.time_to_160_km_h_after_rollout",
+        "time to 160 km/h, rollout left out",
+    ),
     ("output.launch.time_to_60_mph", "time to 60 mph"),
     (
         "output.launch.time_to_60_mph_after_rollout",
@@ -1891,6 +1931,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "limit, equal torques",
     ),
     (
+        "output.motor_split.limit_gained",
+        "limit gained over fewer motors",
+    ),
+    (
         "output.motor_split.matching_acceleration",
         "acceleration at which torque and load match",
     ),
@@ -1920,6 +1964,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.motor_split.yaw_moment",
         "yaw moment, left against right",
+    ),
+    (
+        "output.motor_split.yaw_moment_gained",
+        "yaw moment gained over fewer motors",
     ),
     ("output.packaging.drive_volume", "volume of all drive units"),
     (
@@ -2242,6 +2290,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Take off the cost of all other parts, then divide by the number of motors.",
     ),
     (
+        "question.choice.order",
+        "The motors are strong enough. Which layout starts with most to spare on a grade of {0}, which with least, and why?",
+    ),
+    (
+        "question.choice.order.front_load",
+        "F1R1, then F1, then R1. At the limit the front tyres of F1 carry more than the rear tyres of R1.",
+    ),
+    (
+        "question.choice.order.hint",
+        "Take the load of each driven axle on the grade, at the limit. Strong motors do not make tyres hold more.",
+    ),
+    (
+        "question.choice.order.pushing",
+        "R1, then F1R1, then F1. Uphill all the load is on the rear wheels.",
+    ),
+    (
+        "question.choice.order.rear_load",
+        "F1R1, then R1, then F1. At the limit the rear tyres of R1 carry more than the front tyres of F1.",
+    ),
+    (
+        "question.choice.order.torque",
+        "F1R1, then R1, then F1. Two motors give twice the torque, and the torque decides.",
+    ),
+    (
         "question.choice.parts",
         "How many parts does layout {0} have: motors, inverters, gear sets, half shafts, differentials and disconnects?",
     ),
@@ -2256,6 +2328,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.choice.power_for_volume.hint",
         "Every litre serves all of the power: add up the litres that one kilowatt takes in motor, inverter and gears.",
+    ),
+    (
+        "question.choice.read_grade",
+        "The chart is of one car with one motor behind (R1). On which grade is an acceleration of {0} left?",
+    ),
+    (
+        "question.choice.read_grade.hint",
+        "Go across from the acceleration to the line, then down to the grade. Estimate between the lines of the grid.",
     ),
     (
         "question.choice.refused",
@@ -2326,6 +2406,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.cornering.needed_speed.hint",
         "V²/R is the lateral acceleration. Put g in as 9.81 m/s².",
+    ),
+    (
+        "question.cornering.read_speed",
+        "The chart is of one turn. At which speed does it ask for a lateral acceleration of {0}?",
+    ),
+    (
+        "question.cornering.read_speed.hint",
+        "Go across from the acceleration to the line, then down to the speed. Twice the speed asks for four times the acceleration.",
     ),
     (
         "question.cornering.speed_lost",
@@ -2491,6 +2579,38 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Begin with the kinetic energy of the car. Wheels and rotors, slip, gears, air and road take some more.",
     ),
     (
+        "question.launch.needed_power",
+        "One motor on each axle (F1R1), with traction control: how much power must each motor have for a time to 60 mph of {0}?",
+    ),
+    (
+        "question.launch.needed_power.hint",
+        "Once the motors limit, energy grows with the time: the kinetic energy at 60 mph over both motors' power is about the time that this part takes.",
+    ),
+    (
+        "question.launch.order",
+        "F1R1, F2 and R2 have two like motors each. Which is first at 60 mph, which last, and why?",
+    ),
+    (
+        "question.launch.order.front_heavy",
+        "F1R1, then F2, then R2. The front axle carries so much that it holds more than the rear one even while the car accelerates.",
+    ),
+    (
+        "question.launch.order.grip_alone",
+        "F1R1, then R2, then F2. The tyres limit R2 all the way to 60 mph: its power has no part in the time.",
+    ),
+    (
+        "question.launch.order.hint",
+        "Find the force that the driven tyres hold, and the speed at which the motors' power gives no more than that force. Is it above 60 mph?",
+    ),
+    (
+        "question.launch.order.pushing",
+        "R2, then F1R1, then F2. Wheels that push hold more than wheels that pull.",
+    ),
+    (
+        "question.launch.order.then_power",
+        "F1R1, then R2, then F2. The tyres limit R2 at first, then its motors do.",
+    ),
+    (
         "question.launch.quarter_after_rollout",
         "One motor behind (R1), with traction control: which time for the quarter mile is stated if the clock starts after the first foot?",
     ),
@@ -2513,6 +2633,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.launch.quarter_time.hint",
         "Most of the way goes by while power limits. From there, energy is power times time.",
+    ),
+    (
+        "question.launch.read_time",
+        "The chart is of one launch. When does the car reach {0}?",
+    ),
+    (
+        "question.launch.read_time.hint",
+        "Go across from the speed to the line, then down to the time. Estimate between the lines of the grid.",
     ),
     (
         "question.launch.rollout",
@@ -2684,12 +2812,48 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Three like motors give a third of the torque in front. At which acceleration is a third of the load in front?",
     ),
     (
+        "question.motor_split.order",
+        "Every motor gives the same torque. Which layout has the highest limit before a tyre slips, which the lowest, and why?",
+    ),
+    (
+        "question.motor_split.order.count",
+        "F1R2, then F2R1, then F1R1. Three motors always hold more than two.",
+    ),
+    (
+        "question.motor_split.order.front_heavy",
+        "F1R1, then F2R1, then F1R2. At the limit a half of the torque in front fits the load best, and two thirds better than a third.",
+    ),
+    (
+        "question.motor_split.order.half",
+        "F1R1, then F1R2, then F2R1. At the limit a half of the torque in front fits the load best, and a third better than two thirds.",
+    ),
+    (
+        "question.motor_split.order.hint",
+        "The front shares of the torque are 1/2, 1/3 and 2/3. Compare them with the front share of the load at the limit.",
+    ),
+    (
+        "question.motor_split.order.rest",
+        "F1R1, then F1R2, then F2R1. What fits is decided by the load at rest, whatever the acceleration.",
+    ),
+    (
+        "question.motor_split.order.third",
+        "F1R2, then F1R1, then F2R1. At the limit a third of the torque in front fits the load better than a half.",
+    ),
+    (
         "question.motor_split.power_needed",
         "Like motors, one on each axle (F1R1): how much power must each be able to give to stay at the traction limit up to {0}?",
     ),
     (
         "question.motor_split.power_needed.hint",
         "Power is force times speed. Which axle asks for more force?",
+    ),
+    (
+        "question.motor_split.read_friction",
+        "The chart is of one car with like motors, one in front and two behind (F1R2). How much friction does it need to accelerate at {0}?",
+    ),
+    (
+        "question.motor_split.read_friction.hint",
+        "Go across from the acceleration to the line, then down to the friction. Where the line bends, the other axle begins to limit.",
     ),
     (
         "question.motor_split.share_at_limit",
@@ -2735,6 +2899,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.nothing_drawn",
         "No line has been drawn yet. Draw {0}.",
     ),
+    ("question.order", "order and reason"),
     ("question.outside", "That is outside the tolerance of {0}."),
     (
         "question.packaging.change.hint",
@@ -2787,6 +2952,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.packaging.power_density.hint",
         "It is less than the smallest of the three. Take any power and add up volumes.",
+    ),
+    (
+        "question.packaging.read_angle",
+        "The chart is of one car. How far may its front wheels be steered so that {0} of room is left between them?",
+    ),
+    (
+        "question.packaging.read_angle.hint",
+        "Go across from the room to the line, then down to the angle. Estimate between the lines of the grid.",
     ),
     (
         "question.packaging.steer_limit",
@@ -2902,6 +3075,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "An open differential gives both wheels the same torque. Which wheel sets it?",
     ),
     (
+        "question.traction.order",
+        "Which layout has the highest traction limit here, which the lowest, and why? Each motor gives the stated torque.",
+    ),
+    (
+        "question.traction.order.front_heavy",
+        "F1R1, then F1, then R1. The tyres limit F1 and R1, and the front ones carry more even at the limit.",
+    ),
+    (
+        "question.traction.order.hint",
+        "For each driven axle find two forces: what its tyres hold at the limit, and what its motor gives. The smaller one counts.",
+    ),
+    (
+        "question.traction.order.motor",
+        "F1R1, then R1, then F1. R1 is limited by its motor, F1 by its tyres.",
+    ),
+    (
+        "question.traction.order.pushing",
+        "R1, then F1R1, then F1. Wheels that push hold more than wheels that pull.",
+    ),
+    (
+        "question.traction.order.tyres",
+        "F1R1, then R1, then F1. The tyres limit R1 and F1, and the rear ones carry more at the limit.",
+    ),
+    (
         "question.traction.read_friction",
         "The chart is of one car with one motor behind (R1). How much friction does it need to accelerate at {0}?",
     ),
@@ -2940,6 +3137,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.traction.what_limits.hint",
         "Compare the front share of the force with the front share of the load at the limit, not at rest.",
+    ),
+    (
+        "question.traction.wrong_line.hint",
+        "The last line must give the friction of the ground, because the tyres slip. From which line on does it go another way?",
     ),
     (
         "question.turn_in_place.change.hint",
@@ -3026,6 +3227,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Every patch uses all its friction, but only the part that points along the wheel asks for torque.",
     ),
     (
+        "question.turn_in_place.wrong_line.hint",
+        "Look at each line with its place on the car: which axle, how many wheels, which lever?",
+    ),
+    (
         "question.unit",
         "A number alone is taken in {0}; other units are read as well.",
     ),
@@ -3044,6 +3249,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("question.verdict_right", "You said: {0}. That is right."),
     ("question.verdict_wrong", "You said: {0}. Right is: {1}."),
+    (
+        "question.why.all_tyres",
+        "μ·g needs the friction of all four tyres. Here one axle drives, and it carries a part of the weight.",
+    ),
     (
         "question.why.arm",
         "The inertial force has the arm h, and the axle loads balance it over the wheelbase L.",
@@ -3073,6 +3282,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Above the base speed the field is weakened: it falls as the speed rises.",
     ),
     (
+        "question.why.front_sign",
+        "Acceleration takes load from the front axle, and with it force: the denominator is 1 + μ·h/L.",
+    ),
+    (
         "question.why.gearing",
         "The gears let the motor turn i times as fast as the wheel.",
     ),
@@ -3089,6 +3302,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "A higher centre of gravity moves more load, so the match comes at a lower acceleration: h divides.",
     ),
     (
+        "question.why.lever",
+        "Torque is force times its lever, the radius of the wheel.",
+    ),
+    (
         "question.why.magnet",
         "A magnet cannot be switched off: its field moves through the iron also when the motor gives no torque.",
     ),
@@ -3097,12 +3314,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "A mass is no force. The weight is the mass times g.",
     ),
     (
+        "question.why.mean",
+        "A mean of two forces is half their sum.",
+    ),
+    (
         "question.why.ratio",
         "The rear axle is asked about, so its load stands above the line.",
     ),
     (
         "question.why.side",
         "When the car accelerates, load goes to the rear axle and leaves the front one.",
+    ),
+    (
+        "question.why.slide_arm",
+        "The rear patches lie L − x behind the turning centre; x is the way to the front ones.",
     ),
     (
         "question.why.square",
@@ -3115,6 +3340,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.why.two_units",
         "Two drive units take twice the width of one.",
+    ),
+    (
+        "question.why.two_wheels",
+        "Two wheels share the load of the axle: each holds with half of it.",
     ),
     (
         "question.why.understeer",
@@ -3154,6 +3383,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "reason.front_too_narrow",
         "the front axle is too narrow for its units",
     ),
+    ("reason.launch_air_lifts", "The air lifts the front wheels."),
     ("reason.launch_done", "Every mark was passed."),
     (
         "reason.launch_no_grip",
@@ -3348,6 +3578,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("site.new_version", "A new version of these pages is here."),
     ("site.new_version_take", "Take it"),
+    ("site.new_window", "Opens in a new window"),
     ("site.no_questions", "This topic has no questions yet."),
     (
         "site.no_script",
@@ -3681,6 +3912,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "step.limit_front",
         "limit of front drive: load leaves the axle that drives",
     ),
+    (
+        "step.limit_gained",
+        "traction limit gained over the best layout compared that has fewer motors",
+    ),
     ("step.limit_lift", "limit: the front axle leaves the ground"),
     (
         "step.limit_rear",
@@ -3764,7 +3999,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.power_density", "power density of the whole set"),
     (
         "step.power_needed",
-        "power of the motor that pushes hardest at the limit at this speed, from the force that it must give there",
+        "most power of the motor that pushes hardest, on the way to the speed asked for: from its force and the speed there",
     ),
     ("step.range", "range"),
     (
@@ -3837,6 +4072,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.slope_angle", "slope angle from the grade"),
     (
+        "step.speed_at_time",
+        "speed at the time shown: read off the run",
+    ),
+    (
         "step.speed_ratio",
         "wheel speed over yaw rate: what the wheels put in is what sliding takes out",
     ),
@@ -3882,6 +4121,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "step.swept_area",
         "area that a front wheel sweeps from lock to lock",
+    ),
+    (
+        "step.test_gradient",
+        "understeer gradient of the constant-radius test: change of steer angle over change of lateral acceleration",
     ),
     (
         "step.time_saved",
@@ -3954,6 +4197,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.weight", "weight"),
     ("step.yaw_gain", "yaw rate for each steer angle"),
     (
+        "step.yaw_gained",
+        "yaw moment gained over the best layout compared that has fewer motors",
+    ),
+    (
         "step.yaw_of_layout",
         "largest yaw moment that the motors add in the turn of cornering",
     ),
@@ -3970,6 +4217,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.ice", "ice"),
     ("surface.short.asphalt_dry", "dry asphalt"),
     ("surface.short.asphalt_wet", "wet asphalt"),
+    ("surface.short.concrete_wet", "wet concrete"),
     ("surface.short.earth_dry", "dry earth"),
     ("surface.short.earth_wet", "wet earth"),
     ("surface.short.gravel", "gravel"),
@@ -3992,6 +4240,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.allowed.table", "a table"),
     ("talk.allowed.text", "a text"),
     ("talk.form", "{0}: \"{1}\" cannot be said: {2}."),
+    (
+        "talk.gone",
+        "With these inputs there is no value for this sentence.",
+    ),
     ("talk.in_head", "Head of the talk: {0}"),
     ("talk.in_step", "Step {0}: {1}"),
     ("talk.ui.add", "Add"),
@@ -4033,9 +4285,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.ui.save", "Save figure"),
     ("talk.ui.screen", "Full screen"),
     ("talk.ui.show_answer", "Show the answer"),
+    (
+        "talk.ui.source",
+        "A talk is a TOML or JSON file of 1 MB at most. {0}",
+    ),
     ("talk.ui.speaker", "Speaker"),
     ("talk.ui.step", "Step {0} of {1}"),
     ("talk.ui.steps", "Steps"),
+    (
+        "talk.ui.stopped",
+        "This step cannot be shown; the last picture stays.",
+    ),
     ("talk.ui.take", "Take along"),
     ("talk.ui.tall", "9 : 16"),
     ("talk.ui.time", "Time since the start"),
@@ -4172,7 +4432,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("why.trace_fast", "the speed is above 540 km/h"),
     (
         "why.trace_gap",
-        "rows are missing before this one: its step is more than 1.5 times the first",
+        "rows are missing, here or before: the steps up to this one differ by more than 1.5 times",
     ),
     (
         "why.trace_jump",

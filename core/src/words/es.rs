@@ -459,6 +459,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.launch.all_grip",
         "Limitan los neumáticos de todos los ejes motrices",
     ),
+    ("figure.launch.battery", "Limita la potencia de la batería"),
+    ("figure.launch.by_battery", "la potencia de la batería"),
+    (
+        "figure.launch.by_front_lift",
+        "el despegue de las ruedas delanteras",
+    ),
+    ("figure.launch.by_grip", "la adherencia de los neumáticos"),
+    (
+        "figure.launch.by_motor_speed",
+        "el régimen máximo de los motores",
+    ),
+    ("figure.launch.by_nothing", "nada"),
+    ("figure.launch.by_power", "la potencia de los motores"),
+    ("figure.launch.by_torque", "el par de los motores"),
     (
         "figure.launch.chart_describe",
         "Líneas de la velocidad según el tiempo. Tiempo hasta 60 mph: {0}.",
@@ -482,6 +496,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.launch.key",
         "Qué limita: neumáticos delanteros (azul, trazos cortos), neumáticos traseros (naranja, trazos largos), todos los neumáticos (verde, trazo y punto), par de los motores (puntos), potencia (línea continua).",
+    ),
+    (
+        "figure.launch.motor_speed",
+        "Limita el régimen máximo de los motores",
+    ),
+    ("figure.launch.phases_1", "{0} todo el tiempo"),
+    ("figure.launch.phases_2", "{0} hasta {1}, después {2}"),
+    (
+        "figure.launch.phases_3",
+        "{0} hasta {1}, {2} hasta {3}, después {4}",
+    ),
+    (
+        "figure.launch.phases_4",
+        "{0} hasta {1}, {2} hasta {3}, {4} hasta {5}, después {6}",
     ),
     ("figure.launch.power", "Limita la potencia de los motores"),
     ("figure.launch.rear_grip", "Limitan los neumáticos traseros"),
@@ -1764,6 +1792,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.cornering.characteristic_speed",
         "velocidad característica",
     ),
+    (
+        "output.cornering.constant_radius.understeer_gradient",
+        "gradiente de subviraje del ensayo de radio constante, hasta 2 m/s²",
+    ),
     ("output.cornering.critical_speed", "velocidad crítica"),
     (
         "output.cornering.drive_force",
@@ -1946,6 +1978,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.front_peak_slip",
         "mayor deslizamiento, delante",
     ),
+    ("output.launch.front_phases", "qué limita delante"),
     (
         "output.launch.motor_energy",
         "energía en los ejes de los motores, hasta 60 mph",
@@ -1971,12 +2004,25 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "output.launch.rear_peak_slip",
         "mayor deslizamiento, detrás",
     ),
+    ("output.launch.rear_phases", "qué limita detrás"),
     (
         "output.launch.rollout_time",
         "tiempo del primer pie (rollout)",
     ),
+    (
+        "output.launch.speed_at_time",
+        "velocidad en el instante mostrado",
+    ),
     ("output.launch.time_to_100_km_h", "tiempo hasta 100 km/h"),
+    (
+        "output.launch.time_to_100_km_h_after_rollout",
+        "tiempo hasta 100 km/h, sin rollout",
+    ),
     ("output.launch.time_to_160_km_h", "tiempo hasta 160 km/h"),
+    (
+        "output.launch.time_to_160_km_h_after_rollout",
+        "tiempo hasta 160 km/h, sin rollout",
+    ),
     ("output.launch.time_to_60_mph", "tiempo hasta 60 mph"),
     (
         "output.launch.time_to_60_mph_after_rollout",
@@ -2059,6 +2105,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "límite con el mismo par de cada motor",
     ),
     (
+        "output.motor_split.limit_gained",
+        "límite ganado frente a menos motores",
+    ),
+    (
         "output.motor_split.matching_acceleration",
         "aceleración a la que par y carga coinciden",
     ),
@@ -2088,6 +2138,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "output.motor_split.yaw_moment",
         "momento de guiñada, motores izquierdos contra derechos",
+    ),
+    (
+        "output.motor_split.yaw_moment_gained",
+        "momento de guiñada ganado frente a menos motores",
     ),
     (
         "output.packaging.drive_volume",
@@ -2425,6 +2479,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Reste el coste de todas las demás piezas y divida entre el número de motores.",
     ),
     (
+        "question.choice.order",
+        "Los motores son bastante fuertes. ¿Qué disposición arranca con más margen en una pendiente de {0}, cuál con menos, y por qué?",
+    ),
+    (
+        "question.choice.order.front_load",
+        "F1R1, luego F1, luego R1. En el límite, los neumáticos delanteros de F1 llevan más carga que los traseros de R1.",
+    ),
+    (
+        "question.choice.order.hint",
+        "Tome la carga de cada eje motriz en la pendiente, en el límite. Unos motores fuertes no hacen que los neumáticos agarren más.",
+    ),
+    (
+        "question.choice.order.pushing",
+        "R1, luego F1R1, luego F1. Cuesta arriba toda la carga está en las ruedas traseras.",
+    ),
+    (
+        "question.choice.order.rear_load",
+        "F1R1, luego R1, luego F1. En el límite, los neumáticos traseros de R1 llevan más carga que los delanteros de F1.",
+    ),
+    (
+        "question.choice.order.torque",
+        "F1R1, luego R1, luego F1. Dos motores dan el doble de par, y el par decide.",
+    ),
+    (
         "question.choice.parts",
         "¿Cuántas piezas tiene la disposición {0}: motores, inversores, reductores, semiejes, diferenciales y desacoples?",
     ),
@@ -2439,6 +2517,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.choice.power_for_volume.hint",
         "Cada litro sirve a toda la potencia: sume los litros que un kilovatio ocupa en motor, inversor y reductor.",
+    ),
+    (
+        "question.choice.read_grade",
+        "El gráfico es de un vehículo con un motor detrás (R1). ¿En qué pendiente queda una aceleración de {0}?",
+    ),
+    (
+        "question.choice.read_grade.hint",
+        "Vaya de la aceleración en horizontal hasta la línea y baje a la pendiente. Estime entre las líneas de la cuadrícula.",
     ),
     (
         "question.choice.refused",
@@ -2509,6 +2595,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.cornering.needed_speed.hint",
         "V²/R es la aceleración lateral. Tome g como 9,81 m/s².",
+    ),
+    (
+        "question.cornering.read_speed",
+        "El gráfico es de una curva. ¿A qué velocidad pide una aceleración lateral de {0}?",
+    ),
+    (
+        "question.cornering.read_speed.hint",
+        "Vaya de la aceleración en horizontal hasta la línea y baje a la velocidad. El doble de velocidad pide cuatro veces la aceleración.",
     ),
     (
         "question.cornering.speed_lost",
@@ -2674,6 +2768,38 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Empiece por la energía cinética del vehículo. Ruedas y rotores, deslizamiento, engranajes, aire y suelo piden algo más.",
     ),
     (
+        "question.launch.needed_power",
+        "Un motor en cada eje (F1R1), con control de tracción: ¿cuánta potencia debe tener cada motor para pasar de parado a 60 mph en {0}?",
+    ),
+    (
+        "question.launch.needed_power.hint",
+        "En cuanto limitan los motores, la energía crece con el tiempo: la energía cinética a 60 mph entre la potencia de ambos motores es más o menos lo que dura esa parte.",
+    ),
+    (
+        "question.launch.order",
+        "F1R1, F2 y R2 tienen dos motores iguales cada una. ¿Cuál llega primero a 60 mph, cuál la última, y por qué?",
+    ),
+    (
+        "question.launch.order.front_heavy",
+        "F1R1, luego F2, luego R2. El eje delantero lleva tanta carga que sostiene más que el trasero incluso al acelerar.",
+    ),
+    (
+        "question.launch.order.grip_alone",
+        "F1R1, luego R2, luego F2. Los neumáticos limitan R2 hasta las 60 mph: su potencia no influye en el tiempo.",
+    ),
+    (
+        "question.launch.order.hint",
+        "Busque la fuerza que sostienen los neumáticos motrices y la velocidad a la que la potencia de los motores no da más que esa fuerza. ¿Está por encima de 60 mph?",
+    ),
+    (
+        "question.launch.order.pushing",
+        "R2, luego F1R1, luego F2. Las ruedas que empujan agarran más que las que tiran.",
+    ),
+    (
+        "question.launch.order.then_power",
+        "F1R1, luego R2, luego F2. A R2 la limitan primero los neumáticos, después los motores.",
+    ),
+    (
         "question.launch.quarter_after_rollout",
         "Un motor detrás (R1), con control de tracción: ¿qué tiempo del cuarto de milla se declara si el reloj arranca tras el primer pie?",
     ),
@@ -2696,6 +2822,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.launch.quarter_time.hint",
         "En la mayor parte del camino limita la potencia. Ahí la energía es potencia por tiempo.",
+    ),
+    (
+        "question.launch.read_time",
+        "El gráfico es de una salida. ¿Cuándo alcanza el vehículo {0}?",
+    ),
+    (
+        "question.launch.read_time.hint",
+        "Vaya de la velocidad en horizontal hasta la línea y baje al tiempo. Estime entre las líneas de la cuadrícula.",
     ),
     (
         "question.launch.rollout",
@@ -2867,12 +3001,48 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Tres motores iguales dan un tercio del par delante. ¿Con qué aceleración está un tercio de la carga delante?",
     ),
     (
+        "question.motor_split.order",
+        "Cada motor da el mismo par. ¿Qué disposición tiene el límite más alto antes de que patine un neumático, cuál el más bajo, y por qué?",
+    ),
+    (
+        "question.motor_split.order.count",
+        "F1R2, luego F2R1, luego F1R1. Tres motores sostienen siempre más que dos.",
+    ),
+    (
+        "question.motor_split.order.front_heavy",
+        "F1R1, luego F2R1, luego F1R2. En el límite, la mitad del par delante es lo que mejor se ajusta a la carga, y dos tercios mejor que un tercio.",
+    ),
+    (
+        "question.motor_split.order.half",
+        "F1R1, luego F1R2, luego F2R1. En el límite, la mitad del par delante es lo que mejor se ajusta a la carga, y un tercio mejor que dos tercios.",
+    ),
+    (
+        "question.motor_split.order.hint",
+        "Las partes delanteras del par son 1/2, 1/3 y 2/3. Compárelas con la parte delantera de la carga en el límite.",
+    ),
+    (
+        "question.motor_split.order.rest",
+        "F1R1, luego F1R2, luego F2R1. Lo que se ajusta lo decide la carga en reposo, sea cual sea la aceleración.",
+    ),
+    (
+        "question.motor_split.order.third",
+        "F1R2, luego F1R1, luego F2R1. En el límite, un tercio del par delante se ajusta a la carga mejor que la mitad.",
+    ),
+    (
         "question.motor_split.power_needed",
         "Motores iguales, uno en cada eje (F1R1): ¿cuánta potencia debe poder dar cada uno para seguir en el límite de tracción hasta {0}?",
     ),
     (
         "question.motor_split.power_needed.hint",
         "La potencia es fuerza por velocidad. ¿Qué eje pide más fuerza?",
+    ),
+    (
+        "question.motor_split.read_friction",
+        "El gráfico es de un vehículo con motores iguales, uno delante y dos detrás (F1R2). ¿Cuánto rozamiento necesita para acelerar con {0}?",
+    ),
+    (
+        "question.motor_split.read_friction.hint",
+        "Vaya de la aceleración en horizontal hasta la línea y baje al rozamiento. Donde la línea se dobla, empieza a limitar el otro eje.",
     ),
     (
         "question.motor_split.share_at_limit",
@@ -2918,6 +3088,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "question.nothing_drawn",
         "Todavía no se ha dibujado ninguna línea. Dibuje {0}.",
     ),
+    ("question.order", "orden y razón"),
     ("question.outside", "Está fuera de la tolerancia del {0}."),
     (
         "question.packaging.change.hint",
@@ -2970,6 +3141,14 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.packaging.power_density.hint",
         "Es menor que la menor de las tres. Tome cualquier potencia y sume los volúmenes.",
+    ),
+    (
+        "question.packaging.read_angle",
+        "El gráfico es de un vehículo. ¿Cuánto pueden girar sus ruedas delanteras para que queden {0} de espacio entre ellas?",
+    ),
+    (
+        "question.packaging.read_angle.hint",
+        "Vaya del espacio en horizontal hasta la línea y baje al ángulo. Estime entre las líneas de la cuadrícula.",
     ),
     (
         "question.packaging.steer_limit",
@@ -3085,6 +3264,30 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Un diferencial abierto da a ambas ruedas el mismo par. ¿Qué rueda lo fija?",
     ),
     (
+        "question.traction.order",
+        "¿Qué disposición tiene aquí el límite de tracción más alto, cuál el más bajo, y por qué? Cada motor da el par indicado.",
+    ),
+    (
+        "question.traction.order.front_heavy",
+        "F1R1, luego F1, luego R1. Los neumáticos limitan F1 y R1, y los delanteros llevan más carga incluso en el límite.",
+    ),
+    (
+        "question.traction.order.hint",
+        "Busque para cada eje motriz dos fuerzas: la que sostienen sus neumáticos en el límite y la que da su motor. Cuenta la menor.",
+    ),
+    (
+        "question.traction.order.motor",
+        "F1R1, luego R1, luego F1. A R1 lo limita su motor, a F1 sus neumáticos.",
+    ),
+    (
+        "question.traction.order.pushing",
+        "R1, luego F1R1, luego F1. Las ruedas que empujan agarran más que las que tiran.",
+    ),
+    (
+        "question.traction.order.tyres",
+        "F1R1, luego R1, luego F1. Los neumáticos limitan R1 y F1, y los traseros llevan más carga en el límite.",
+    ),
+    (
         "question.traction.read_friction",
         "El gráfico es de un vehículo con un motor detrás (R1). ¿Cuánto rozamiento necesita para acelerar con {0}?",
     ),
@@ -3123,6 +3326,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.traction.what_limits.hint",
         "Compare la parte delantera de la fuerza con la parte delantera de la carga en el límite, no en reposo.",
+    ),
+    (
+        "question.traction.wrong_line.hint",
+        "La última línea debe dar el rozamiento del suelo, porque los neumáticos patinan. ¿Desde qué línea se desvía?",
     ),
     (
         "question.turn_in_place.change.hint",
@@ -3209,6 +3416,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Cada huella usa todo su rozamiento, pero solo pide par la parte que apunta a lo largo de la rueda.",
     ),
     (
+        "question.turn_in_place.wrong_line.hint",
+        "Mire en cada línea su lugar en el vehículo: ¿qué eje, cuántas ruedas, qué brazo?",
+    ),
+    (
         "question.unit",
         "Un número sin unidad se toma en {0}; también se leen otras unidades.",
     ),
@@ -3229,6 +3440,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.verdict_wrong",
         "Usted dijo: {0}. Lo correcto es: {1}.",
+    ),
+    (
+        "question.why.all_tyres",
+        "μ·g necesita el rozamiento de los cuatro neumáticos. Aquí mueve un solo eje, y lleva una parte del peso.",
     ),
     (
         "question.why.arm",
@@ -3259,6 +3474,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Por encima de la velocidad base se debilita el campo: baja cuando sube la velocidad.",
     ),
     (
+        "question.why.front_sign",
+        "La aceleración quita carga al eje delantero, y con ella fuerza: el denominador es 1 + μ·h/L.",
+    ),
+    (
         "question.why.gearing",
         "Con los engranajes el motor gira i veces más rápido que la rueda.",
     ),
@@ -3275,6 +3494,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Un centro de gravedad más alto traslada más carga, y la coincidencia llega con menos aceleración: h divide.",
     ),
     (
+        "question.why.lever",
+        "El par es la fuerza por su brazo, el radio de la rueda.",
+    ),
+    (
         "question.why.magnet",
         "Un imán no se puede apagar: su campo recorre el hierro también cuando el motor no da par.",
     ),
@@ -3283,12 +3506,20 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Una masa no es una fuerza. El peso es la masa por g.",
     ),
     (
+        "question.why.mean",
+        "La media de dos fuerzas es la mitad de su suma.",
+    ),
+    (
         "question.why.ratio",
         "Se pregunta por el eje trasero, así que su carga está encima de la raya.",
     ),
     (
         "question.why.side",
         "Al acelerar, la carga pasa al eje trasero y deja el delantero.",
+    ),
+    (
+        "question.why.slide_arm",
+        "Las huellas traseras están a L − x detrás del centro de giro; x es la distancia a las delanteras.",
     ),
     (
         "question.why.square",
@@ -3301,6 +3532,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "question.why.two_units",
         "Dos unidades motrices ocupan el doble de ancho que una.",
+    ),
+    (
+        "question.why.two_wheels",
+        "Dos ruedas comparten la carga del eje: cada una agarra con la mitad.",
     ),
     (
         "question.why.understeer",
@@ -3348,6 +3583,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "reason.front_too_narrow",
         "el eje delantero es demasiado estrecho para sus unidades",
+    ),
+    (
+        "reason.launch_air_lifts",
+        "El aire levanta las ruedas delanteras.",
     ),
     ("reason.launch_done", "Se pasaron todas las marcas."),
     (
@@ -3558,6 +3797,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "Hay una nueva versión de estas páginas.",
     ),
     ("site.new_version_take", "Usarla"),
+    ("site.new_window", "Se abre en una ventana nueva"),
     ("site.no_questions", "Este tema aún no tiene preguntas."),
     (
         "site.no_script",
@@ -3907,6 +4147,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "límite de la tracción delantera: el eje motriz pierde carga",
     ),
     (
+        "step.limit_gained",
+        "límite de tracción ganado frente a la mejor disposición comparada con menos motores",
+    ),
+    (
         "step.limit_lift",
         "límite: el eje delantero se despega del suelo",
     ),
@@ -3992,7 +4236,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.power_density", "densidad de potencia del conjunto"),
     (
         "step.power_needed",
-        "potencia del motor que más empuja en el límite a esta velocidad, según la fuerza que debe dar allí",
+        "mayor potencia del motor que más empuja, en el camino hasta la velocidad pedida: de su fuerza y de la velocidad allí",
     ),
     ("step.range", "autonomía"),
     (
@@ -4083,6 +4327,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "ángulo de la cuesta a partir de la pendiente",
     ),
     (
+        "step.speed_at_time",
+        "velocidad en el instante mostrado: leída en la simulación",
+    ),
+    (
         "step.speed_ratio",
         "velocidad de rueda entre velocidad de guiñada: lo que ponen las ruedas es lo que quita el deslizamiento",
     ),
@@ -4143,6 +4391,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "step.swept_area",
         "área que barre una rueda delantera de tope a tope",
+    ),
+    (
+        "step.test_gradient",
+        "gradiente de subviraje del ensayo de radio constante: cambio del ángulo de dirección entre cambio de la aceleración lateral",
     ),
     (
         "step.time_saved",
@@ -4224,6 +4476,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "velocidad de guiñada por ángulo de dirección",
     ),
     (
+        "step.yaw_gained",
+        "momento de guiñada ganado frente a la mejor disposición comparada con menos motores",
+    ),
+    (
         "step.yaw_of_layout",
         "mayor momento de guiñada que los motores añaden en el viraje de su tema",
     ),
@@ -4240,6 +4496,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("surface.ice", "hielo"),
     ("surface.short.asphalt_dry", "asfalto seco"),
     ("surface.short.asphalt_wet", "asfalto mojado"),
+    ("surface.short.concrete_wet", "hormigón mojado"),
     ("surface.short.earth_dry", "tierra seca"),
     ("surface.short.earth_wet", "tierra mojada"),
     ("surface.short.gravel", "grava"),
@@ -4259,6 +4516,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.allowed.table", "una tabla"),
     ("talk.allowed.text", "un texto"),
     ("talk.form", "{0}: «{1}» no se puede decir: {2}."),
+    (
+        "talk.gone",
+        "Con estas entradas no hay valor para esta frase.",
+    ),
     ("talk.in_head", "Cabecera de la charla: {0}"),
     ("talk.in_step", "Paso {0}: {1}"),
     ("talk.ui.add", "Añadir"),
@@ -4300,9 +4561,17 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("talk.ui.save", "Guardar la figura"),
     ("talk.ui.screen", "Pantalla completa"),
     ("talk.ui.show_answer", "Mostrar la respuesta"),
+    (
+        "talk.ui.source",
+        "Una charla es un archivo TOML o JSON de 1 MB como máximo. {0}",
+    ),
     ("talk.ui.speaker", "Orador"),
     ("talk.ui.step", "Paso {0} de {1}"),
     ("talk.ui.steps", "Pasos"),
+    (
+        "talk.ui.stopped",
+        "Este paso no se puede mostrar; la última imagen se queda.",
+    ),
     ("talk.ui.take", "Llevarse"),
     ("talk.ui.tall", "9 : 16"),
     ("talk.ui.time", "Tiempo desde el inicio"),
@@ -4445,7 +4714,7 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("why.trace_fast", "la velocidad es mayor que 540 km/h"),
     (
         "why.trace_gap",
-        "faltan filas antes de esta: su paso es más de 1,5 veces el primero",
+        "faltan filas, aquí o antes: los pasos hasta esta se diferencian en más de 1,5 veces",
     ),
     (
         "why.trace_jump",

@@ -30,10 +30,17 @@ const READ_TWICE: &[&str] = &[
     "idle_drag.cycle",
     "idle_drag.regeneration_power",
     "idle_drag.speed",
+    "idle_drag.trace",
+    "packaging.box_fill",
+    "packaging.clearance",
+    "packaging.gap",
     "packaging.gear_power_density",
+    "packaging.half_shaft_length",
     "packaging.inverter_power_density",
     "packaging.motor_power_density",
     "packaging.structure_width",
+    "packaging.unit_height",
+    "packaging.unit_length",
 ];
 
 /// Whether a key lives in a home.

@@ -414,6 +414,8 @@ mod tests {
             ("vehicle.tyre_width_front", "0.5 m"),
         ],
         &[("packaging.unit_length", "0.2 m")],
+        // A moment of a run.
+        &[("launch.time", "2 s")],
     ];
 
     #[test]

@@ -8,7 +8,8 @@ use axlewright_site::scenario_file::{self, ScenarioError};
 use axlewright_site::study::{self, Asked, Kept, Plan, StudyError, Tally, summary};
 use axlewright_site::words::get;
 use clap::Args;
-use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressState, ProgressStyle};
+use std::fmt;
 use std::io::{self, IsTerminal};
 use std::path::PathBuf;
 
@@ -159,13 +160,18 @@ fn bar(plan: &Plan, first: u64, lang: Lang) -> ProgressBar {
         "{bar:30}"
     };
     let template = format!(
-        "{shape} {{percent}} %  {{human_pos}}/{{human_len}}  {{per_sec:.0}} {}  {{eta}} {}",
+        "{shape} {{percent}} %  {{human_pos}}/{{human_len}}  {{rate}} {}  {{eta}} {}",
         get(lang, "study.rows_per_second"),
         get(lang, "study.left")
     );
     let bar = ProgressBar::with_draw_target(Some(plan.rows), ProgressDrawTarget::stderr_with_hz(5));
     if let Ok(style) = ProgressStyle::with_template(&template) {
-        bar.set_style(style);
+        // The library's own `per_sec` brings four decimals and a unit of its own.
+        bar.set_style(
+            style.with_key("rate", |state: &ProgressState, out: &mut dyn fmt::Write| {
+                let _written = write!(out, "{:.0}", state.per_sec());
+            }),
+        );
     }
     // What was there before says nothing of the speed.
     bar.set_position(first);

@@ -4,7 +4,8 @@ use super::{camel, pascal, types};
 use axlewright_core::topic::{TOPICS, Topic};
 use axlewright_core::words::{self, Lang};
 use axlewright_widgets::element::interface::{
-    ATTRIBUTES, EVENTS, FUNCTIONS, MEMBERS, Member, MemberKind, PARTS, STYLES, Takes,
+    ATTRIBUTES, Attribute, EVENTS, Event, FUNCTIONS, MEMBERS, Member, MemberKind, PARTS, Part,
+    STYLES, Takes, talk, view_words,
 };
 use serde_json::{Value, json};
 
@@ -34,8 +35,70 @@ pub(super) fn manifest() -> Value {
             "path": MODULE,
             "declarations": elements.chain(FUNCTIONS.iter().map(declaration)).collect::<Vec<_>>(),
             "exports": definitions.chain(exports).collect::<Vec<_>>(),
+        }, {
+            "kind": "javascript-module",
+            "path": talk::MODULE,
+            "declarations": [of_talk()],
+            "exports": [{
+                "kind": "custom-element-definition",
+                "name": talk::TAG,
+                "declaration": { "name": TALK_CLASS, "module": talk::MODULE },
+            }],
         }],
     })
+}
+
+const TALK_CLASS: &str = "AxleTalkElement";
+
+/// What stands between the tags of any element.
+const SLOT: &str = "What is shown until the element is ready, and for ever where it cannot start.";
+
+fn of_talk() -> Value {
+    let attributes = talk::ATTRIBUTES.iter().map(|own| attribute(own, None));
+    let members = talk::MEMBERS.iter().map(|own| declared(own, true));
+    json!({
+        "kind": "class",
+        "customElement": true,
+        "name": TALK_CLASS,
+        "tagName": talk::TAG,
+        "description": talk::HELP,
+        "superclass": { "name": "HTMLElement" },
+        "attributes": attributes.collect::<Vec<_>>(),
+        "members": members.collect::<Vec<_>>(),
+        "events": talk::EVENTS.iter().map(event).collect::<Vec<_>>(),
+        "slots": [named("", SLOT)],
+        "cssParts": talk::PARTS.iter().map(part).collect::<Vec<_>>(),
+    })
+}
+
+fn attribute(attribute: &Attribute, topic: Option<&Topic>) -> Value {
+    let kind = match attribute.takes {
+        Takes::Word(words) | Takes::Words(words) => words.join(" | "),
+        Takes::View => view_words(topic).join(" | "),
+        Takes::Text(_) => "string".into(),
+    };
+    json!({
+        "name": attribute.name,
+        "description": attribute.help,
+        "type": { "text": kind },
+        "default": attribute.default,
+    })
+}
+
+fn event(event: &Event) -> Value {
+    json!({
+        "name": event.name,
+        "description": event.help,
+        "type": { "text": format!("CustomEvent<{}>", event.detail) },
+    })
+}
+
+fn part(part: &Part) -> Value {
+    named(part.name, part.help)
+}
+
+fn named(name: &str, help: &str) -> Value {
+    json!({ "name": name, "description": help })
 }
 
 fn class_of(topic: &Topic) -> String {
@@ -43,18 +106,10 @@ fn class_of(topic: &Topic) -> String {
 }
 
 fn element(topic: &Topic) -> Value {
-    let common = ATTRIBUTES.iter().map(|attribute| {
-        let kind = match attribute.takes {
-            Takes::Word(words) | Takes::Words(words) => words.join(" | "),
-            Takes::Text(_) => "string".into(),
-        };
-        json!({
-            "name": attribute.name,
-            "description": attribute.help,
-            "type": { "text": kind },
-            "default": attribute.default,
-            "fieldName": camel(attribute.name),
-        })
+    let common = ATTRIBUTES.iter().map(|common| {
+        let mut told = attribute(common, Some(topic));
+        told["fieldName"] = camel(common.name).into();
+        told
     });
     let inputs = topic.inputs().map(|input| {
         let help = words::get(Lang::English, &input.help_key());
@@ -66,7 +121,6 @@ fn element(topic: &Topic) -> Value {
             "fieldName": camel(&input.attribute()),
         })
     });
-    let named = |name: &str, help: &str| json!({ "name": name, "description": help });
     json!({
         "kind": "class",
         "customElement": true,
@@ -76,17 +130,13 @@ fn element(topic: &Topic) -> Value {
         "superclass": { "name": "HTMLElement" },
         "attributes": common.chain(inputs).collect::<Vec<_>>(),
         "members": MEMBERS.iter().map(declaration).collect::<Vec<_>>(),
-        "events": EVENTS.iter().map(|event| json!({
-            "name": event.name,
-            "description": event.help,
-            "type": { "text": format!("CustomEvent<{}>", event.detail) },
-        })).collect::<Vec<_>>(),
-        "slots": [named("", "What is shown until the element is ready, and for ever where it cannot start.")],
-        "cssParts": PARTS.iter().map(|part| named(part.name, part.help)).collect::<Vec<_>>(),
+        "events": EVENTS.iter().map(event).collect::<Vec<_>>(),
+        "slots": [named("", SLOT)],
+        "cssParts": PARTS.iter().map(part).collect::<Vec<_>>(),
         "cssProperties": STYLES.iter().map(|style| json!({
             "name": style.name,
             "description": style.help,
-            "syntax": "<color>",
+            "syntax": style.syntax,
             "default": style.light,
         })).collect::<Vec<_>>(),
     })
@@ -95,6 +145,10 @@ fn element(topic: &Topic) -> Value {
 /// A member of a class, or something that the module declares: it is told in the same way.
 fn declaration(member: &Member) -> Value {
     let of_class = MEMBERS.iter().any(|own| own.name == member.name);
+    declared(member, of_class)
+}
+
+fn declared(member: &Member, of_class: bool) -> Value {
     match member.kind {
         MemberKind::Call(ways) => json!({
             "kind": if of_class { "method" } else { "function" },

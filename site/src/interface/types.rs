@@ -9,7 +9,8 @@ use axlewright_core::topic::{TOPICS, Topic};
 use axlewright_core::words::{self, Lang};
 use axlewright_core::{Tree, schema};
 use axlewright_widgets::element::interface::{
-    ATTRIBUTES, DETAILS, EVENTS, FUNCTIONS, MEMBERS, Member, MemberKind, Takes,
+    ATTRIBUTES, Attribute, DETAILS, EVENTS, Event, FUNCTIONS, Field, MEMBERS, Member, MemberKind,
+    Takes, talk, view_words,
 };
 
 /// What React, Preact and their like accept on any tag.
@@ -71,6 +72,7 @@ pub(super) fn types(version: &str) -> String {
     for topic in TOPICS {
         out += &of_topic(topic);
     }
+    out += &of_talk();
     out += &maps();
     for function in FUNCTIONS {
         out += &export(function);
@@ -95,38 +97,67 @@ fn shared() -> String {
          export interface AxleError extends Error {{\n  field: string;\n  value: string;\n  allowed: string;\n}}\n\n",
         step.map_or("{}".into(), |step| shape(&step, "", ""))
     );
-    for (name, fields) in DETAILS {
-        out += &format!("export interface {name} {{\n");
-        for field in *fields {
-            out += &format!(
-                "{}  {}: {};\n",
-                doc(field.help, "  "),
-                field.name,
-                field.kind
-            );
-        }
-        out += "}\n\n";
-    }
-    out += "export interface AxleEventMap<Scenario, Answer> {\n";
-    for event in EVENTS {
-        let (help, name, detail) = (doc(event.help, "  "), event.name, event.detail);
-        out += &format!("{help}  \"{name}\": CustomEvent<{detail}>;\n");
-    }
-    out += "}\n\n/** What every element has. */\n\
+    out += &details(DETAILS);
+    out += &event_map(EVENT_MAP, EVENTS);
+    out += "/** What every element has. */\n\
             export interface AxleElement<Scenario, Answer> extends HTMLElement {\n";
     for member in MEMBERS {
         out += &property(member);
     }
     let own = |name: &str| MEMBERS.iter().any(|member| member.name == name) || name == "lang";
-    for attribute in ATTRIBUTES.iter().filter(|a| !own(a.name)) {
-        out += &accessor(attribute.name, &takes(&attribute.takes), attribute.help);
+    let common = ATTRIBUTES.iter().filter(|a| !own(a.name));
+    for attribute in common.filter(|a| !matches!(a.takes, Takes::View)) {
+        let takes = takes(&attribute.takes, None);
+        out += &accessor(attribute.name, &takes, attribute.help);
     }
     out + EVENT_LISTENERS + "}\n\n"
 }
 
-fn takes(takes: &Takes) -> String {
+/// The map of the events that every element sends.
+const EVENT_MAP: &str = "AxleEventMap<Scenario, Answer>";
+
+fn details(all: &[(&str, &[Field])]) -> String {
+    let mut out = String::new();
+    for (name, fields) in all {
+        out += &format!("export interface {name} {{\n");
+        for field in *fields {
+            let help = doc(field.help, "  ");
+            out += &format!("{help}  {}: {};\n", field.name, field.kind);
+        }
+        out += "}\n\n";
+    }
+    out
+}
+
+fn event_map(map: &str, events: &[Event]) -> String {
+    let mut out = format!("export interface {map} {{\n");
+    for event in events {
+        let (help, name, detail) = (doc(event.help, "  "), event.name, event.detail);
+        out += &format!("{help}  \"{name}\": CustomEvent<{detail}>;\n");
+    }
+    out + "}\n\n"
+}
+
+/// The element of talks.
+fn of_talk() -> String {
+    const MAP: &str = "AxleTalkEventMap";
+    let mut out = details(talk::DETAILS) + &event_map(MAP, talk::EVENTS);
+    out += &format!(
+        "/** {}: `<{}>`, from {}. */\nexport interface AxleTalkElement extends HTMLElement {{\n",
+        talk::HELP.trim_end_matches('.'),
+        talk::TAG,
+        talk::MODULE
+    );
+    for member in talk::MEMBERS {
+        out += &property(member);
+    }
+    out + &EVENT_LISTENERS.replace(EVENT_MAP, MAP) + "}\n\n"
+}
+
+fn takes(takes: &Takes, topic: Option<&Topic>) -> String {
     match takes {
         Takes::Word(words) => union(words),
+        Takes::View => union(&view_words(topic)),
         Takes::Words(_) | Takes::Text(_) => "string".into(),
     }
 }
@@ -183,6 +214,10 @@ fn of_topic(topic: &Topic) -> String {
         "/** {title}: `<{}>`. */\nexport interface Axle{name}Element extends AxleElement<{name}Scenario, {name}Answer> {{\n",
         topic.tag()
     );
+    for attribute in own_attributes() {
+        let takes = takes(&attribute.takes, Some(topic));
+        out += &accessor(attribute.name, &takes, attribute.help);
+    }
     for input in topic.inputs() {
         out += &accessor(&input.attribute(), &input_takes(input), help_of(input));
     }
@@ -236,19 +271,34 @@ fn markup() -> String {
     let mut out = String::from(
         "/** Attributes of every element, as JSX writes them. */\nexport interface AxleAttributes extends AxleMarkup {\n",
     );
-    for attribute in ATTRIBUTES {
-        let kind = takes(&attribute.takes);
+    let common = ATTRIBUTES.iter();
+    for attribute in common.filter(|a| !matches!(a.takes, Takes::View)) {
+        let kind = takes(&attribute.takes, None);
         out += &format!("  \"{}\"?: {kind};\n", attribute.name);
     }
     out += "}\n\n/** The tags for JSX; the reference page shows how to make them known. */\nexport interface AxleIntrinsicElements {\n";
     for topic in TOPICS {
         out += &format!("  \"{}\": AxleAttributes & {{\n", topic.tag());
+        for attribute in own_attributes() {
+            let kind = takes(&attribute.takes, Some(topic));
+            out += &format!("    \"{}\"?: {kind};\n", attribute.name);
+        }
         for input in topic.inputs() {
             out += &format!("    \"{}\"?: {};\n", input.attribute(), input_takes(input));
         }
         out += "  };\n";
     }
-    out + "}\n\n"
+    out += &format!("  \"{}\": AxleMarkup & {{\n", talk::TAG);
+    for attribute in talk::ATTRIBUTES {
+        let kind = takes(&attribute.takes, None);
+        out += &format!("    \"{}\"?: {kind};\n", attribute.name);
+    }
+    out + "  };\n}\n\n"
+}
+
+/// Attributes whose words differ from topic to topic.
+fn own_attributes() -> impl Iterator<Item = &'static Attribute> {
+    ATTRIBUTES.iter().filter(|a| matches!(a.takes, Takes::View))
 }
 
 fn globals() -> String {
@@ -260,7 +310,8 @@ fn globals() -> String {
             pascal(topic.name)
         );
     }
-    out += "  }\n  interface GlobalEventHandlersEventMap\n    extends AxleEventMap<Scenarios[TopicName], Answers[TopicName]> {}\n";
+    out += &format!("    \"{}\": AxleTalkElement;\n", talk::TAG);
+    out += "  }\n  interface GlobalEventHandlersEventMap\n    extends AxleEventMap<Scenarios[TopicName], Answers[TopicName]> {\n    \"axle-step\": CustomEvent<AxleStep>;\n  }\n";
     out += "  /** What axlewright.classic.js gives to a page. */\n  var axlewright: {\n";
     for function in FUNCTIONS {
         out += &format!("    {}: typeof {};\n", function.name, function.name);

@@ -37,6 +37,7 @@ pub(super) fn file(root: &Path, folder: &Folder, made: &Made) -> Result<String, 
             // Anchors of a page are told from those of the others by the page's name.
             anchor: &|anchor| format!("{slug}--{anchor}"),
             link: &|address| offline_link(address, slug, &slugs),
+            mark: &|_| String::new(),
             image: &|address| inline_image(folder, address),
         };
         let body = rewritten(&page.body, &rules);

@@ -8,6 +8,8 @@ pub(super) struct Rewrite<'a> {
     pub anchor: &'a dyn Fn(&str) -> String,
     /// The address of a link; none takes the link away and leaves its text.
     pub link: &'a dyn Fn(&str) -> Option<String>,
+    /// What a link has besides its address.
+    pub mark: &'a dyn Fn(&str) -> String,
     /// The address of a picture; none leaves it as it is. A picture has one source then.
     pub image: &'a dyn Fn(&str) -> Option<String>,
 }
@@ -34,8 +36,9 @@ pub(super) fn rewritten(html: &str, rules: &Rewrite) -> String {
                     && let Some(address) = attribute(&tag, "href").map(str::to_owned)
                 {
                     let old = format!(" href=\"{address}\"");
-                    let new = (rules.link)(&address)
-                        .map_or(String::new(), |new| format!(" href=\"{new}\""));
+                    let new = (rules.link)(&address).map_or(String::new(), |new| {
+                        format!(" href=\"{new}\"{}", (rules.mark)(&address))
+                    });
                     tag = tag.replace(&old, &new);
                     if new.is_empty() {
                         tag = tag.replace(" download", "");
@@ -71,12 +74,13 @@ mod tests {
         let rules = Rewrite {
             anchor: &|anchor| format!("p--{anchor}"),
             link: &|address| (address != "x.zip").then(|| format!("#{address}")),
+            mark: &|address| format!(" rel=\"{}\"", &address[..1]),
             image: &|_| Some("data:,".into()),
         };
         let html = "<h2 id=\"a\">A</h2><input id=\"q\"><a href=\"b.html\">b</a> <a href=\"x.zip\">x</a><picture><source srcset=\"d.svg\"><img src=\"c.svg\" alt=\"c\"></picture>";
         assert_eq!(
             rewritten(html, &rules),
-            "<h2 id=\"p--a\">A</h2><input id=\"q\"><a href=\"#b.html\">b</a> <a>x</a><picture><img src=\"data:,\" alt=\"c\"></picture>"
+            "<h2 id=\"p--a\">A</h2><input id=\"q\"><a href=\"#b.html\" rel=\"b\">b</a> <a>x</a><picture><img src=\"data:,\" alt=\"c\"></picture>"
         );
     }
 }

@@ -10,6 +10,7 @@ use crate::elements::CLASSIC;
 use crate::folder::Folder;
 use crate::pages::Page;
 use crate::site::{Made, SiteError, read};
+use axlewright_core::words::{self, Lang};
 use std::path::Path;
 
 /// The page of the package that is no lesson: the words that lessons link to.
@@ -34,6 +35,7 @@ pub(super) fn package(root: &Path, folder: &Folder, made: &Made) -> Result<Vec<u
         let rules = Rewrite {
             anchor: &str::to_owned,
             link: &link,
+            mark: &|address| mark(address, is_lesson),
             image: &|_| None,
         };
         let scripts = if is_lesson {
@@ -69,10 +71,19 @@ pub(super) fn package(root: &Path, folder: &Folder, made: &Made) -> Result<Vec<u
 }
 
 /// Links stay inside a lesson or lead to the glossary: a lesson must not replace itself by another, for
-/// the course system would not know.
+/// the course system would not know. The other pages of the site are not in the package.
 fn link(address: &str) -> Option<String> {
     let stays = address.starts_with('#') || address.starts_with("glossary.html");
     stays.then(|| address.into())
+}
+
+/// A lesson stays where it is while a word is looked up: left, it would be over for the course system.
+fn mark(address: &str, is_lesson: bool) -> String {
+    if !is_lesson || address.starts_with('#') {
+        return String::new();
+    }
+    let title = words::get(Lang::English, "site.new_window");
+    format!(" target=\"_blank\" rel=\"noopener\" title=\"{title}\"")
 }
 
 fn manifest(lessons: &[&Page], files: &[(String, Vec<u8>)]) -> String {

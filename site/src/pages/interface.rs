@@ -7,7 +7,8 @@ use axlewright_core::topic::{TOPICS, Topic};
 use axlewright_core::units::System;
 use axlewright_core::words;
 use axlewright_widgets::element::interface::{
-    ATTRIBUTES, DETAILS, EVENTS, FUNCTIONS, MEMBERS, Member, MemberKind, PARTS, STYLES, Takes,
+    ATTRIBUTES, Attribute, DETAILS, EVENTS, Event, FUNCTIONS, Field, MEMBERS, Member, MemberKind,
+    PARTS, Part, STYLES, Style, Takes, talk, view_words,
 };
 use minijinja::Error;
 
@@ -33,14 +34,19 @@ fn code(text: impl Into<String>) -> Cell {
 pub(super) fn interface(what: &str) -> Result<String, Error> {
     Ok(match what {
         "elements" => table(&["topic", "schema"], elements()),
-        "attributes" => table(&["takes", "default", "help"], attributes()),
+        "attributes" => table(&["takes", "default", "help"], attributes(ATTRIBUTES)),
         "inputs" => table(&["takes", "default", "help", "topics"], inputs()),
         "members" => table(&["kind", "help"], members(MEMBERS)),
         "functions" => table(&["kind", "help"], members(FUNCTIONS)),
-        "events" => table(&["kind", "help"], events()),
-        "details" => table(&["kind", "help"], details()),
-        "parts" => table(&["help"], parts()),
+        "events" => table(&["kind", "help"], events(EVENTS)),
+        "details" => table(&["kind", "help"], details(DETAILS)),
+        "parts" => table(&["help"], parts(PARTS)),
         "styles" => table(&["default", "help"], styles()),
+        "talk-attributes" => table(&["takes", "default", "help"], attributes(talk::ATTRIBUTES)),
+        "talk-members" => table(&["kind", "help"], members(talk::MEMBERS)),
+        "talk-events" => table(&["kind", "help"], events(talk::EVENTS)),
+        "talk-details" => table(&["kind", "help"], details(talk::DETAILS)),
+        "talk-parts" => table(&["help"], parts(talk::PARTS)),
         other => return Err(wrong(format!("there is no table of {other}"))),
     })
 }
@@ -55,16 +61,18 @@ fn elements() -> Vec<Vec<Cell>> {
     TOPICS.iter().map(row).collect()
 }
 
-fn attributes() -> Vec<Vec<Cell>> {
-    let row = |a: &axlewright_widgets::element::interface::Attribute| {
+fn attributes(all: &[Attribute]) -> Vec<Vec<Cell>> {
+    let each = |list: &[&str]| Cell::Code(list.iter().map(|w| (*w).into()).collect());
+    let row = |a: &Attribute| {
         let takes = match a.takes {
-            Takes::Word(list) => Cell::Code(list.iter().map(|w| (*w).into()).collect()),
+            Takes::Word(list) => each(list),
+            Takes::View => each(&view_words(None)),
             Takes::Words(list) => Cell::Code(vec![list.join(" ")]),
             Takes::Text(what) => text(what),
         };
         vec![code(a.name), takes, text(a.default), text(a.help)]
     };
-    ATTRIBUTES.iter().map(row).collect()
+    all.iter().map(row).collect()
 }
 
 /// Inputs that some topic reads.
@@ -110,16 +118,14 @@ fn members(all: &[Member]) -> Vec<Vec<Cell>> {
     all.iter().map(row).collect()
 }
 
-fn events() -> Vec<Vec<Cell>> {
-    let row = |event: &axlewright_widgets::element::interface::Event| {
-        vec![code(event.name), code(event.detail), text(event.help)]
-    };
-    EVENTS.iter().map(row).collect()
+fn events(all: &[Event]) -> Vec<Vec<Cell>> {
+    let row = |event: &Event| vec![code(event.name), code(event.detail), text(event.help)];
+    all.iter().map(row).collect()
 }
 
-fn details() -> Vec<Vec<Cell>> {
+fn details(all: &[(&str, &[Field])]) -> Vec<Vec<Cell>> {
     let mut rows = Vec::new();
-    for (name, fields) in DETAILS {
+    for (name, fields) in all {
         for field in *fields {
             let place = format!("{name}.{}", field.name.trim_end_matches('?'));
             rows.push(vec![code(place), code(field.kind), text(field.help)]);
@@ -128,16 +134,15 @@ fn details() -> Vec<Vec<Cell>> {
     rows
 }
 
-fn parts() -> Vec<Vec<Cell>> {
-    let row = |part: &axlewright_widgets::element::interface::Part| {
-        vec![code(part.name), text(part.help)]
-    };
-    PARTS.iter().map(row).collect()
+fn parts(all: &[Part]) -> Vec<Vec<Cell>> {
+    let row = |part: &Part| vec![code(part.name), text(part.help)];
+    all.iter().map(row).collect()
 }
 
 fn styles() -> Vec<Vec<Cell>> {
-    let row = |style: &axlewright_widgets::element::interface::Style| {
-        let both = vec![style.light.into(), style.dark.into()];
+    let row = |style: &Style| {
+        let mut both = vec![style.light.into(), style.dark.into()];
+        both.dedup();
         vec![code(style.name), Cell::Code(both), text(style.help)]
     };
     STYLES.iter().map(row).collect()

@@ -69,6 +69,7 @@ fn kind_of(question: &Question) -> u8 {
         Kind::Sketch(_) => 2,
         Kind::Choice(Choice::Change(_)) => 3,
         Kind::Choice(Choice::Spot { .. }) => 6,
+        Kind::Choice(Choice::Rank { .. }) => 7,
         Kind::Choice(_) => 4,
     }
 }

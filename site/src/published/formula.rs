@@ -251,6 +251,7 @@ const FORMULAS: &[Formula] = &[
     formula("magic_longitudinal_peak_slip", WHEEL_LOAD, D::Ratio, |v| magic_peak(magic_formula::Force::Longitudinal, v).0 / 100.0),
     formula("magic_lateral_peak", WHEEL_LOAD, D::Force, |v| magic_peak(magic_formula::Force::Lateral, v).1),
     formula("magic_lateral_peak_slip_angle", WHEEL_LOAD, D::Angle, |v| magic_peak(magic_formula::Force::Lateral, v).0.to_radians()),
+    formula("magic_aligning_peak", WHEEL_LOAD, D::Torque, |v| magic_peak(magic_formula::Force::Aligning, v).1),
     formula("brush_share", NORMALISED_SLIP, D::Ratio, |v| brush::share(v[0])),
     formula("brush_aligning_share", NORMALISED_SLIP, D::Ratio, |v| brush::aligning_share(v[0])),
     formula("brush_trail_share", NORMALISED_SLIP, D::Ratio, |v| brush::trail_share(v[0])),
@@ -296,7 +297,7 @@ fn pivoting_moment_falls(v: &[f64]) -> f64 {
     ))
 }
 
-/// Slip (per cent or degrees) and size of the largest force at a wheel load.
+/// Slip (per cent or degrees) at which force or moment is largest at a wheel load, and its value there.
 fn magic_peak(force: magic_formula::Force, v: &[f64]) -> (f64, f64) {
     let factors = magic_formula::factors(force, v[0] / 1000.0);
     let slip = factors.peak_slip(40.0);

@@ -2,6 +2,28 @@
 //!
 //! Each row of a study is a pure function of its number. So rows are computed by any core in any order
 //! and written in theirs, and a study that was killed goes on at the first row that is missing.
+//!
+//! ```
+//! use axlewright_core::Scenario;
+//! use axlewright_core::topic;
+//! use axlewright_core::words::Lang;
+//! use axlewright_site::study::{Asked, Plan, Tally, run};
+//!
+//! let asked = Asked {
+//!     vary: vec![("vehicle.cg_height".into(), "0.4m:0.7m:4".into())],
+//!     want: vec!["limits.R1.acceleration".into()],
+//!     ..Asked::default()
+//! };
+//! let mut scenario = Scenario::default();
+//! scenario.set("vehicle.base", "esker")?;
+//! let plan = Plan::new(topic::find("traction")?, scenario, &asked, Lang::English)?;
+//! let (mut table, mut tally) = (Vec::new(), Tally::new(&["limits.R1.acceleration".into()]));
+//! run(&plan, 0, 2, &mut table, &mut tally, &mut |_| {})?;
+//! assert_eq!(String::from_utf8(table)?.lines().count(), 4);
+//! // A higher CG loads the rear axle more: the last row has the greatest limit.
+//! assert!(tally.columns[0].max > tally.columns[0].min);
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
 
 mod design;
 mod keep;
@@ -20,6 +42,7 @@ pub use run::{run, usual_threads};
 pub use summary::summary;
 pub use tally::{Column, Tally};
 
+use crate::scenario_file::one_line;
 use std::fmt;
 use std::path::PathBuf;
 
@@ -69,19 +92,18 @@ impl StudyError {
 }
 
 impl fmt::Display for StudyError {
+    /// On one line: names and values may come from a table that others have edited.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
+        let told = match self {
             Self::Refused {
                 field,
                 value,
                 allowed,
-            } => write!(
-                f,
-                "{field} = \"{value}\" is not possible; allowed: {allowed}"
-            ),
-            Self::Scenario(problem) => write!(f, "{problem}"),
-            Self::File { path, reason } => write!(f, "{}: {reason}", path.display()),
-        }
+            } => format!("{field} = \"{value}\" is not possible; allowed: {allowed}"),
+            Self::Scenario(problem) => problem.to_string(),
+            Self::File { path, reason } => format!("{}: {reason}", path.display()),
+        };
+        f.write_str(&one_line(&told))
     }
 }
 

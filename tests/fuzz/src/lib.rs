@@ -12,7 +12,7 @@ mod clock;
 pub mod scenario_file;
 mod text;
 
-pub use text::{link, quantity, scenario, trace};
+pub use text::{link, quantity, scenario, talk, trace};
 
 use arbitrary::Unstructured;
 use axlewright_core::topic;

@@ -1,12 +1,14 @@
-//! Texts that come from outside: quantities, scenario files, queries, cycles.
+//! Texts that come from outside: quantities, scenario files, queries, cycles, talks.
 
 use crate::answers::refuses_clearly;
 use crate::clock::within;
 use crate::scenario_file::{self, ScenarioError};
-use crate::{TEXT_S, answers};
+use crate::{TEXT_S, answers, longest_s};
 use axlewright_core::idle_drag::trace::Trace;
 use axlewright_core::input::{INPUTS, Kind};
+use axlewright_core::talk::{Fault, Step, Talk};
 use axlewright_core::topic::TOPICS;
+use axlewright_core::units::System;
 use axlewright_core::words::Lang;
 use axlewright_core::{Scenario, format, link as query, typed, units};
 use std::path::Path;
@@ -154,4 +156,66 @@ pub fn trace(data: &[u8]) {
             Err(problem) => refuses_clearly(&problem),
         },
     );
+}
+
+/// Most steps of a talk that are said: each is solved, and one of the choice takes its time.
+const MOST_SAID: usize = 3;
+
+/// Reads a talk; what is read can be said, and every fault is told with its step and field.
+///
+/// # Panics
+/// When a fault is unclear, or a sentence holds what is no number.
+pub fn talk(data: &[u8]) {
+    let Ok(text) = std::str::from_utf8(data) else {
+        return;
+    };
+    let shown = || text.to_owned();
+    let mut read = None;
+    within(TEXT_S, shown, || {
+        match scenario_file::parse_tree(Path::new("nowhere/talk"), text) {
+            Ok(tree) => match Talk::from_tree(&tree) {
+                Ok(talk) => read = Some(talk),
+                Err(fault) => tells_clearly(&fault),
+            },
+            Err(ScenarioError::Refused(problem)) => refuses_clearly(&problem),
+            Err(other) => {
+                let told = other.to_string();
+                assert!(!told.contains(char::is_control), "{told:?}");
+            }
+        }
+    });
+    let Some(talk) = read else { return };
+    assert!(!talk.steps.is_empty(), "a talk without a step: {text:?}");
+    for step in talk.steps.iter().take(MOST_SAID) {
+        within(longest_s(step.topic.name), shown, || say(step, talk.lang));
+    }
+}
+
+fn say(step: &Step, lang: Lang) {
+    let report = match step.report(&Scenario::default()) {
+        Ok(report) => report,
+        Err(problem) => return refuses_clearly(&problem),
+    };
+    for said in [
+        step.said(&report, lang, System::Si),
+        step.noted(&report, lang, System::Us),
+    ] {
+        if let Err(fault) = said {
+            tells_clearly(&fault);
+        }
+    }
+    if let Some((right, at)) = step.answer(&report, lang, System::Si) {
+        assert!(at.is_some() || !right.is_empty(), "{step:?}");
+    }
+}
+
+/// A fault names its field in every language.
+fn tells_clearly(fault: &Fault) {
+    for lang in Lang::ALL {
+        let told = fault.sentence(lang);
+        assert!(told.contains(fault.field()), "{:?}: {told}", fault.field());
+    }
+    if let Fault::Refused { problem, .. } = fault {
+        refuses_clearly(problem);
+    }
 }

@@ -62,6 +62,64 @@ pub(crate) async fn no_violation(window: &Window, page: &str) {
     assert_eq!(found[1], serde_json::json!([]), "{page}");
 }
 
+/// Moves the first slider that gives another finding, and tells what the live region says at once, half a
+/// pause later, and once the reader has paused; with the finding before and after.
+const LISTEN: &str = "
+    const pause = (time) => new Promise((done) => setTimeout(done, time));
+    const region = root.querySelector('.unseen');
+    const title = () => root.querySelector('.figure svg title').textContent;
+    const before = title();
+    await pause(800);
+    const first = region.textContent;
+    for (const slider of root.querySelectorAll('.controls input[type=range]')) {
+      for (const end of ['max', 'min']) {
+        slider.value = slider[end];
+        slider.dispatchEvent(new Event('input'));
+        for (let i = 0; i < 10 && title() === before; i++) await pause(20);
+        if (title() === before) continue;
+        const moved = region.textContent;
+        await pause(350);
+        slider.value = Number(slider.value) + (end === 'max' ? -3 : 3) * slider.step; // the reader goes on
+        slider.dispatchEvent(new Event('input'));
+        await pause(450);
+        const early = region.textContent;
+        for (let i = 0; i < 60 && !region.textContent; i++) await pause(50);
+        return [before, first, moved, early, region.textContent, title()];
+      }
+    }
+    return null;";
+
+#[tokio::test]
+async fn the_finding_is_spoken_once_the_reader_pauses() {
+    let window = Window::open().await;
+    for topic in axlewright_core::topic::TOPICS {
+        window.visit("one.html").await;
+        let heard = window
+            .run(&format!(
+                "const e = document.createElement('{}'); document.querySelector('#place').replaceChildren(e);\
+                 await e.updateComplete; const root = e.shadowRoot; {LISTEN}",
+                topic.tag()
+            ))
+            .await;
+        let text = |at: usize| {
+            heard[at]
+                .as_str()
+                .unwrap_or_else(|| panic!("{}: {heard}", topic.name))
+        };
+        assert_eq!(text(1), "", "{}: it speaks of itself: {heard}", topic.name);
+        assert_eq!(text(2), "", "{}: it speaks at once: {heard}", topic.name);
+        assert_eq!(
+            text(4),
+            text(5),
+            "{}: the finding is spoken: {heard}",
+            topic.name
+        );
+        assert_ne!(text(4), text(0), "{}: it is a new one: {heard}", topic.name);
+        assert!(!text(4).is_empty(), "{}: {heard}", topic.name);
+    }
+    window.close().await;
+}
+
 #[tokio::test]
 async fn no_violation_in_light() {
     let window = Window::open().await;

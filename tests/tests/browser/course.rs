@@ -6,18 +6,36 @@ use serde_json::json;
 use thirtyfour::prelude::*;
 use thirtyfour::{Key, TypingData};
 
-/// Every page of the built site but the offline file, which has a journey of its own.
-fn pages() -> Vec<String> {
-    let mut all: Vec<String> = std::fs::read_dir(&site().folder)
-        .expect("the site")
-        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+/// Every page and every frame of the built site; the offline file has journeys of its own.
+pub(crate) fn pages() -> Vec<String> {
+    let files = |folder: &str| {
+        let files = std::fs::read_dir(site().folder.join(folder)).expect("the site");
+        files.filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+    };
+    let frames = files("embed").map(|name| format!("embed/{name}"));
+    let mut all: Vec<String> = files("")
+        .chain(frames)
         .filter(|name| name.ends_with(".html") && !name.contains("offline"))
         // The pages of the tests lie beside those of the site.
         .filter(|name| !axlewright_tests::file("pages").join(name).exists())
         .collect();
     all.sort();
-    assert!(all.len() > 25, "{all:?}");
+    assert!(all.len() > 60, "{all:?}");
     all
+}
+
+/// What makes the browser dark.
+const DARK: [&str; 2] = [
+    "--force-dark-mode",
+    "--blink-settings=preferredColorScheme=0",
+];
+
+/// Makes the view as narrow as the narrowest telephone.
+async fn narrow(window: &Window) {
+    let narrow = json!({ "width": 320, "height": 800, "deviceScaleFactor": 1, "mobile": false });
+    window
+        .debug("Emulation.setDeviceMetricsOverride", narrow)
+        .await;
 }
 
 async fn judge_all(window: &Window) {
@@ -54,15 +72,8 @@ async fn every_page_obeys_in_light() {
 
 #[tokio::test]
 async fn every_page_obeys_in_dark_at_320_pixels() {
-    let dark = [
-        "--force-dark-mode",
-        "--blink-settings=preferredColorScheme=0",
-    ];
-    let window = Window::open_with(500, &dark).await;
-    let narrow = json!({ "width": 320, "height": 800, "deviceScaleFactor": 1, "mobile": false });
-    window
-        .debug("Emulation.setDeviceMetricsOverride", narrow)
-        .await;
+    let window = Window::open_with(500, &DARK).await;
+    narrow(&window).await;
     window.visit("index.html").await;
     let seen = window
         .run("return [innerWidth, matchMedia('(prefers-color-scheme: dark)').matches];")
@@ -207,8 +218,7 @@ async fn a_practice_question_is_the_printed_one_and_is_judged() {
 #[tokio::test]
 async fn a_lost_address_at_any_depth_gets_a_page_with_its_style_and_links() {
     let window = Window::open().await;
-    let look = "await new Promise((done) => { const style = document.querySelector('[rel=stylesheet]');\
-         if (style.sheet) done(); else style.addEventListener('load', done); });\
+    let look = "if (document.readyState !== 'complete') await new Promise(r => addEventListener('load', r));\
          const of = (s, p) => getComputedStyle(document.querySelector(s))[p];\
          return [of('body', 'fontFamily'), of('body', 'maxWidth'), of('.skip', 'position'), of('footer', 'color'),\
          of('.top', 'display'), [...document.querySelectorAll('a[href]')].map((link) => link.href.split('#')[0]), document.forms[0].action];";
@@ -233,5 +243,19 @@ async fn a_lost_address_at_any_depth_gets_a_page_with_its_style_and_links() {
         }
         assert_eq!(near, far, "{lost}");
     }
+    // Without script the links cannot be put right, but the page looks the same.
+    let off = json!({ "value": true });
+    window
+        .debug("Emulation.setScriptExecutionDisabled", off)
+        .await;
+    let mut pictures = Vec::new();
+    for page in ["404.html", "lost.html", "a/b/c/lost.html"] {
+        window.visit(page).await;
+        let picture = window.driver.screenshot_as_png().await;
+        pictures.push(picture.expect("a picture"));
+    }
+    assert!(pictures[0].len() > 20_000, "{} bytes", pictures[0].len());
+    assert!(pictures[0] == pictures[1], "one folder down");
+    assert!(pictures[0] == pictures[2], "three folders down");
     window.close().await;
 }

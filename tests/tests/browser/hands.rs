@@ -394,6 +394,81 @@ async fn motors_are_placed_and_taken_away_by_keyboard_and_by_click() {
     clean_up(window).await;
 }
 
+/// A motor is carried by mouse and by finger: to the other axle, out to a wheel, off the car.
+#[tokio::test]
+async fn motors_are_carried_from_place_to_place() {
+    const SPLIT: &str = "axle-motor-split";
+    let window = Window::open().await;
+    window.visit("motor-split.html").await;
+    window.ready(SPLIT).await;
+    // Middle and size of each axle's handle.
+    let axles = async || {
+        let script = "root.querySelector('.figure').scrollIntoView({ block: 'center' });\
+            return [...root.querySelectorAll('.grip.turn')].map((g) => { const b = g.getBoundingClientRect();\
+              return [b.left + b.width / 2, b.top + b.height / 2, b.width, b.height]; });";
+        let found = within(&window, SPLIT, script).await;
+        [0, 1].map(|axle: usize| {
+            [0, 1, 2, 3].map(|at: usize| found[axle][at].as_f64().expect("a place"))
+        })
+    };
+    let layout = async || {
+        within(
+            &window,
+            SPLIT,
+            "await new Promise((r) => setTimeout(r, 200)); return element.scenario.layout;",
+        )
+        .await
+    };
+    assert_eq!(layout().await, "F1R2");
+    for kind in ["mouse", "touch"] {
+        let [front, rear] = axles().await;
+        let way = (rear[0] - front[0], rear[1] - front[1]);
+        // Two are as many as an axle takes: the third is gone.
+        drag(&window, kind, (front[0], front[1]), way).await;
+        assert_eq!(layout().await, "R2", "{kind}");
+        let [front, rear] = axles().await;
+        drag(
+            &window,
+            kind,
+            (rear[0], rear[1]),
+            (front[0] - rear[0], front[1] - rear[1]),
+        )
+        .await;
+        assert_eq!(layout().await, "F1R1", "{kind}");
+        // Out to a wheel: then each wheel has its own.
+        let [_, rear] = axles().await;
+        let out = if rear[2] < rear[3] {
+            (0.0, 0.4 * rear[3])
+        } else {
+            (0.4 * rear[2], 0.0)
+        };
+        drag(&window, kind, (rear[0], rear[1]), out).await;
+        assert_eq!(layout().await, "F1R2", "{kind}");
+        // Off the car, along it, away from the other axle; and back by a click.
+        let [front, rear] = axles().await;
+        let gap = (front[0] - rear[0], front[1] - rear[1]);
+        drag(
+            &window,
+            kind,
+            (front[0], front[1]),
+            (0.45 * gap.0, 0.45 * gap.1),
+        )
+        .await;
+        assert_eq!(layout().await, "R2", "{kind}");
+        let [front, _] = axles().await;
+        let here = goes((front[0], front[1]));
+        let press = |name: &str| json!({ "type": name, "button": 0 });
+        perform(
+            &window,
+            kind,
+            vec![here, press("pointerDown"), press("pointerUp")],
+        )
+        .await;
+        assert_eq!(layout().await, "F1R2", "{kind}");
+    }
+    clean_up(window).await;
+}
+
 #[tokio::test]
 async fn only_what_the_page_offers_can_be_moved() {
     let window = Window::open().await;

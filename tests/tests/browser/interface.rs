@@ -3,7 +3,7 @@
 use axlewright_core::topic::TOPICS;
 use axlewright_tests::session::Window;
 use axlewright_widgets::element::attributes;
-use axlewright_widgets::element::interface::{ATTRIBUTES, DETAILS, FUNCTIONS, MEMBERS};
+use axlewright_widgets::element::interface::{ATTRIBUTES, DETAILS, FUNCTIONS, MEMBERS, talk};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
@@ -80,6 +80,73 @@ async fn every_public_member_of_an_element_is_in_the_tables_and_the_other_way_ro
     window.ready("axle-traction").await;
     let classic = window.run("return Object.keys(axlewright);").await;
     assert_eq!(texts(&classic), set(FUNCTIONS.iter().map(|f| f.name)));
+    window.close().await;
+}
+
+#[tokio::test]
+async fn every_public_member_of_a_talk_is_in_its_tables_and_the_other_way_round() {
+    let window = Window::open().await;
+    window.visit("talking.html").await;
+    let seen = window
+        .run(
+            "const talk = document.querySelector('axle-talk'); await customElements.whenDefined('axle-talk');\
+             for (let i = 0; i < 200 && !talk.steps; i++) await new Promise(r => setTimeout(r, 50));\
+             return [Object.getOwnPropertyNames(Object.getPrototypeOf(talk)), Object.getOwnPropertyNames(talk),\
+               [...talk.shadowRoot.querySelectorAll('[part]')].filter(e => !e.matches('[part] .working *')).map(e => e.getAttribute('part')),\
+               talk.constructor.observedAttributes];",
+        )
+        .await;
+    let mut wanted = set([
+        "constructor",
+        "connectedCallback",
+        "disconnectedCallback",
+        "attributeChangedCallback",
+    ]);
+    wanted.extend(set(talk::MEMBERS.iter().map(|member| member.name)));
+    assert_eq!(texts(&seen[0]), wanted);
+    assert_eq!(seen[1], json!([]));
+    assert_eq!(texts(&seen[2]), set(talk::PARTS.iter().map(|p| p.name)));
+    let told = set(talk::ATTRIBUTES.iter().map(|a| a.name));
+    assert!(texts(&seen[3]).is_subset(&told), "{seen}");
+    window.close().await;
+}
+
+#[tokio::test]
+async fn spacing_font_and_size_of_text_follow_the_page() {
+    let window = Window::open().await;
+    window.visit("one.html").await;
+    let look = "const base = root.querySelector('[part=base]'); const axle = base.querySelector('.axle');\
+        const style = (s, p) => parseFloat(getComputedStyle(base.querySelector(s))[p]);\
+        const looks = () => [style('.caution', 'paddingTop'), style('.controls', 'columnGap'), style('.readouts', 'marginTop'),\
+          style('.axle', 'fontSize'), style('.number', 'fontSize'), getComputedStyle(axle).fontFamily,\
+          getComputedStyle(root.querySelector('canvas')).fontFamily, getComputedStyle(root.querySelector('.figure svg text')).fontFamily];";
+    let seen = window
+        .run(&format!(
+            "const e = document.createElement('axle-traction'); document.querySelector('#place').append(e);\
+             await e.updateComplete; const root = e.shadowRoot; {look} const all = [looks()];\
+             const set = (on, name, value) => {{ on.style.setProperty(name, value); all.push(looks()); on.style.removeProperty(name); }};\
+             set(e, '--axle-space', '0.5'); set(e, '--axle-text-size', '1.5em'); set(e, '--axle-font', 'monospace');\
+             set(document.body, '--axle-font', 'fantasy'); all.push(looks()); return all;"
+        ))
+        .await;
+    let number = |at: usize, what: usize| seen[at][what].as_f64().expect("a length");
+    for what in 0..3 {
+        let (own, half) = (number(0, what), number(1, what));
+        assert!(own > 1.0 && (half - own / 2.0).abs() < 0.01, "{seen}");
+    }
+    for what in 3..5 {
+        assert!((number(1, what) - number(0, what)).abs() < 0.01, "{seen}");
+        assert!(
+            (number(2, what) - 1.5 * number(0, what)).abs() < 0.01,
+            "{seen}"
+        );
+    }
+    for what in 5..8 {
+        assert_eq!(seen[3][what], "monospace", "{seen}");
+        assert_eq!(seen[4][what], "fantasy", "{seen}");
+        assert_ne!(seen[0][what], "monospace", "{seen}");
+    }
+    assert_eq!(seen[5], seen[0], "taken away again");
     window.close().await;
 }
 

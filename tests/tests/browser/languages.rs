@@ -2,6 +2,7 @@
 
 use crate::access;
 use axlewright_core::format::significant;
+use axlewright_core::topic::TOPICS;
 use axlewright_core::words::{self, Lang};
 use axlewright_tests::session::{Window, site};
 use serde_json::json;
@@ -291,13 +292,16 @@ async fn no_violation_on_a_german_page() {
 /// What lies on what, and what leaves its element, among the parts that hold text or take input.
 const MISPLACED: &str = "
     const found = [];
-    for (const element of document.querySelectorAll('axle-load-transfer, axle-traction, axle-turn-in-place')) {
+    const elements = [...document.querySelectorAll('main > *')].filter(e => e.shadowRoot);
+    if (elements.length < 9) found.push(['elements', elements.length]);
+    for (const element of elements) {
       const root = element.shadowRoot;
       const all = [...root.querySelectorAll('.control > *, button, summary strong, summary span, .caution, canvas, .figure')]
         .filter(part => part.checkVisibility());
       const frame = element.getBoundingClientRect();
       const boxes = all.flatMap(part => [...part.getClientRects()].map(box => [part, box])); // a text may fill two lines
       for (const [part, box] of boxes) {
+        if (part.closest('.compare')) continue; // a table of layouts scrolls in its own box
         if (box.left < frame.left - 1 || box.right > frame.right + 1) found.push(['out', part.outerHTML.slice(0, 90)]);
       }
       for (const [one, a] of boxes) for (const [other, b] of boxes) {
@@ -314,9 +318,12 @@ const MISPLACED: &str = "
 async fn a_right_to_left_page_keeps_physics_and_numbers_the_right_way_round() {
     let window = Window::open_with(1280, &["--force-device-scale-factor=1"]).await;
     window.visit("rtl.html").await;
-    for tag in ELEMENTS {
-        window.ready(tag).await;
+    for topic in TOPICS {
+        window.ready(&topic.tag()).await;
     }
+    window
+        .run("await new Promise(r => setTimeout(r, 500));")
+        .await;
     assert_eq!(window.run(MISPLACED).await, json!([]), "1280 px");
     // The layout is turned round: the label is right of its number.
     let sides = window
@@ -358,7 +365,7 @@ async fn a_right_to_left_page_keeps_physics_and_numbers_the_right_way_round() {
             "const f = document.createElement('iframe'); f.width = 320; f.height = 900; f.title = 'narrow';\
              f.src = '{}rtl.html'; document.body.append(f);\
              await new Promise(r => f.addEventListener('load', r));\
-             for (const e of f.contentDocument.querySelectorAll('axle-load-transfer, axle-traction, axle-turn-in-place')) await e.updateComplete;\
+             for (const e of f.contentDocument.querySelectorAll('main > *')) await e.updateComplete;\
              await new Promise(r => setTimeout(r, 300));\
              const d = f.contentDocument.documentElement;\
              const found = (document => {{ {MISPLACED} }})(f.contentDocument);\

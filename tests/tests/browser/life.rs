@@ -4,6 +4,7 @@
 use axlewright_core::topic::TOPICS;
 use axlewright_tests::run;
 use axlewright_tests::session::{Window, site};
+use axlewright_widgets::visual::{View, Visual};
 use serde_json::{Value, json};
 
 #[tokio::test]
@@ -169,56 +170,73 @@ async fn functions_of_the_script_answer_and_refuse_by_name() {
     window.close().await;
 }
 
+/// Keeps what would be saved: the texts of the files.
+const CATCH: &str = "window.caught = []; let blob; const make = URL.createObjectURL;\
+    URL.createObjectURL = (given) => { blob = given; return make.call(URL, given); };\
+    HTMLAnchorElement.prototype.click = async function () { window.caught.push(await blob.text()); };";
+
+/// A view of an element as a file: the figure by its method, the chart by its button.
+async fn figure_of(window: &Window, view: View) -> Value {
+    let ask = if view == View::Chart {
+        "e.shadowRoot.querySelector('[data-do=chart-svg]').click();\
+         for (let i = 0; i < 100 && !window.caught.length; i++) await new Promise(r => setTimeout(r, 50));\
+         return window.caught.pop();"
+            .to_owned()
+    } else {
+        let word = view.word();
+        format!("e.setAttribute('view', '{word}'); return await e.figure('svg');")
+    };
+    let script = format!("const e = document.querySelector('#place > *'); {ask}");
+    window.run(&script).await
+}
+
 #[tokio::test]
-async fn the_browser_writes_the_same_figure_as_the_program() {
+async fn the_browser_writes_the_same_figures_and_numbers_as_the_program() {
     let window = Window::open().await;
-    window.visit("three.html").await;
     let folder = tempfile::tempdir().expect("a folder");
-    for (tag, topic) in [
-        ("axle-load-transfer", "load_transfer"),
-        ("axle-traction", "traction"),
-        ("axle-turn-in-place", "turn_in_place"),
-    ] {
-        window.ready(tag).await;
+    let file = folder.path().join("scenario.json");
+    let path = file.to_str().expect("a path");
+    for topic in TOPICS {
+        let name = topic.name;
+        window.visit("one.html").await;
+        window.run(CATCH).await;
         let scenario = window
-            .run(&format!("return document.querySelector('{tag}').scenario;"))
-            .await;
-        let ours = window
             .run(&format!(
-                "return await document.querySelector('{tag}').figure('svg');"
+                "const e = document.createElement('{}'); document.querySelector('#place').append(e);\
+                 globalThis.problems = []; e.addEventListener('axle-problem', x => problems.push(x.detail));\
+                 await e.updateComplete; for (let i = 0; i < 200 && !e.answer; i++) await new Promise(r => setTimeout(r, 50));\
+                 return e.scenario;",
+                topic.tag()
             ))
             .await;
-        let file = folder.path().join("scenario.json");
         std::fs::write(&file, scenario.to_string()).expect("it is written");
-        let done = run(&["figure", topic, file.to_str().expect("a path")]);
-        assert_eq!(done.code, Some(0), "{}", done.stderr);
-        assert!(
-            ours.as_str() == Some(&done.stdout),
-            "{topic}: the figures differ"
-        );
+        for view in Visual::of(topic).expect("a look").views {
+            let ours = figure_of(&window, *view).await;
+            let word = view.word();
+            let done = run(&["figure", name, path, "--view", word]);
+            assert_eq!(done.code, Some(0), "{}", done.stderr);
+            assert!(done.stdout.starts_with("<svg"), "{name} {word}");
+            assert!(
+                ours.as_str() == Some(&done.stdout),
+                "{name} {word}: the figures differ"
+            );
+        }
+        assert_eq!(window.run("return problems;").await, json!([]), "{name}");
         let png = window
-            .run(&format!(
-                "const b = await document.querySelector('{tag}').figure('png');\
+            .run(
+                "const b = await document.querySelector('#place > *').figure('png');\
                  const i = await createImageBitmap(b);\
-                 return [b.type, i.width, String.fromCharCode(...new Uint8Array(await b.slice(1, 4).arrayBuffer()))];"
-            ))
+                 return [b.type, i.width, String.fromCharCode(...new Uint8Array(await b.slice(1, 4).arrayBuffer()))];",
+            )
             .await;
-        assert_eq!(png, json!(["image/png", 2000, "PNG"]), "{topic}");
+        assert_eq!(png, json!(["image/png", 2000, "PNG"]), "{name}");
         let table = window
-            .run(&format!(
-                "return await document.querySelector('{tag}').table('csv');"
-            ))
+            .run("return await document.querySelector('#place > *').table('csv');")
             .await;
-        let done = run(&[
-            "answer",
-            topic,
-            file.to_str().expect("a path"),
-            "--format",
-            "csv",
-        ]);
+        let done = run(&["answer", name, path, "--format", "csv"]);
         assert!(
             table.as_str() == Some(&done.stdout),
-            "{topic}: the tables differ"
+            "{name}: the tables differ"
         );
     }
     window.close().await;

@@ -43,6 +43,87 @@ async fn a_link_sets_the_element_and_what_means_nothing_is_told_once() {
     window.close().await;
 }
 
+/// Copies a link to what the first element shows, as its button does.
+async fn copied_link(window: &Window) -> String {
+    let link = window
+        .run(
+            "Object.defineProperty(navigator, 'clipboard', { configurable: true, value: { writeText: async t => { window.copied = t; } } });\
+             window.copied = undefined;\
+             document.querySelector('axle-traction').shadowRoot.querySelector('[data-do=link]').click();\
+             for (let i = 0; i < 100 && !window.copied; i++) await new Promise(r => setTimeout(r, 50)); return window.copied;",
+        )
+        .await;
+    link.as_str().expect("a link").to_owned()
+}
+
+fn query(link: &str) -> &str {
+    link.split_once('?').map_or("", |(_, query)| query)
+}
+
+/// What the element shows, without the names that differ from one drawing to the next.
+const SHOWN: &str = "const e = document.querySelector('axle-traction'); await e.updateComplete; await new Promise(r => setTimeout(r, 200));\
+    const root = e.shadowRoot; return [root.querySelector('.figure svg').outerHTML, root.querySelector('.readouts').textContent,\
+    root.querySelector('.views [aria-pressed=true]').textContent];";
+
+#[tokio::test]
+async fn a_copied_link_brings_back_view_units_and_language() {
+    let window = Window::open().await;
+    window.visit("traction.html").await;
+    window.ready("axle-traction").await;
+    let plain = copied_link(&window).await;
+    assert_eq!(query(&plain), "", "nothing differs from the page");
+    let first = window.run(SHOWN).await;
+    // The reader turns the figure; the page lets them choose units and language.
+    let turn = |at: usize| {
+        format!(
+            "const e = document.querySelector('axle-traction'); e.shadowRoot.querySelectorAll('.views button')[{at}].click();"
+        )
+    };
+    window.run(&turn(1)).await;
+    let link = copied_link(&window).await;
+    assert_eq!(query(&link), "view=side");
+    window
+        .run("const e = document.querySelector('axle-traction'); e.units = 'us'; e.lang = 'de';")
+        .await;
+    let shown = window.run(SHOWN).await;
+    assert_ne!(shown, first);
+    let link = copied_link(&window).await;
+    assert_eq!(query(&link), "view=side&units=us&lang=de");
+    window.visit("none.html").await;
+    window.go(&link).await;
+    window.ready("axle-traction").await;
+    assert_eq!(window.run(SHOWN).await, shown, "{link}");
+    // What the address says is said again, and may be what the page has of itself.
+    assert_eq!(copied_link(&window).await, link);
+    window.run(&turn(0)).await;
+    window
+        .run("const e = document.querySelector('axle-traction'); e.units = 'si'; e.lang = 'en';")
+        .await;
+    let back = copied_link(&window).await;
+    assert_eq!(query(&back), "view=plan&units=si&lang=en");
+    window.visit("none.html").await;
+    window.go(&back).await;
+    window.ready("axle-traction").await;
+    assert_eq!(window.run(SHOWN).await, first);
+    // A page whose own view is another.
+    window.visit("one.html").await;
+    window
+        .run(
+            "document.querySelector('#place').innerHTML = '<axle-traction vehicle=esker view=side units=us></axle-traction>';",
+        )
+        .await;
+    window.ready("axle-traction").await;
+    assert_eq!(query(&copied_link(&window).await), "");
+    window.run(&turn(0)).await;
+    assert_eq!(query(&copied_link(&window).await), "view=plan");
+    window
+        .run("document.querySelector('axle-traction').units = 'si';")
+        .await;
+    assert_eq!(query(&copied_link(&window).await), "view=plan&units=si");
+    assert_eq!(window.complaints().await, Vec::<String>::new());
+    window.close().await;
+}
+
 #[tokio::test]
 async fn the_part_after_the_hash_names_the_element() {
     let window = Window::open().await;

@@ -130,6 +130,40 @@ async fn the_module_and_the_classic_script_share_one_instance() {
 }
 
 #[tokio::test]
+async fn elements_of_another_version_stay_and_each_script_that_comes_later_warns_once() {
+    let window = Window::open().await;
+    window.visit("none.html").await;
+    let seen = window
+        .run(
+            "const told = []; const warn = console.warn; console.warn = (...words) => told.push(words.join(' '));\
+             class Early extends HTMLElement { static version = '0.0.1'; }\
+             customElements.define('axle-traction', Early);\
+             const [one, two] = ['axle-traction', 'axle-load-transfer'].map((tag) => document.createElement(tag));\
+             document.body.append(one, two);\
+             const module = await import('./axlewright.js'); const live = await two.updateComplete;\
+             const again = document.createElement('script'); again.src = 'axlewright.classic.js';\
+             const loaded = new Promise((done) => { again.onload = done; }); document.head.append(again); await loaded;\
+             console.warn = warn;\
+             return [told, one instanceof Early && one.shadowRoot === null, live, module.version];",
+        )
+        .await;
+    let told = seen[0].as_array().expect("a list");
+    // One for each script: that of the module, and the classic one, which comes later.
+    assert_eq!(told.len(), 2, "{seen}");
+    for text in told {
+        let text = text.as_str().expect("a text");
+        let version = seen[3].as_str().expect("a version");
+        assert!(
+            text.contains("version 0.0.1 came first") && text.contains(version),
+            "{text}"
+        );
+    }
+    assert_eq!(seen[1], true, "the first ones stay: {seen}");
+    assert_eq!(seen[2], true, "and what is not theirs works: {seen}");
+    window.close().await;
+}
+
+#[tokio::test]
 async fn a_reader_s_values_survive_moves_and_a_clone_shows_the_attributes() {
     let window = watched().await;
     let field = window.inside("#first", "#mass-number").await;

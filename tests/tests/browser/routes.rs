@@ -97,6 +97,9 @@ fn send_file(stream: &TcpStream, mode: &str, name: &str) -> std::io::Result<()> 
             "part-missing" if name.starts_with("parts/") => {
                 return send(stream, "404 Not Found", "", b"");
             }
+            "question-missing" if name.starts_with("parts/question") => {
+                return send(stream, "404 Not Found", "", b"");
+            }
             "wasm-missing" => return send(stream, "404 Not Found", "", b""),
             "wasm-wrong" => return send(stream, "200 OK", &head, b"<!doctype html>"),
             // A valid module that is not ours.

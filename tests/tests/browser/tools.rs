@@ -107,6 +107,44 @@ async fn steps_are_taken_back_and_done_again() {
 }
 
 #[tokio::test]
+async fn an_element_fills_the_screen_and_gives_it_back() {
+    let window = Window::open().await;
+    window.visit("load-transfer.html").await;
+    window.ready(TAG).await;
+    let state = format!(
+        "const e = document.querySelector('{TAG}'); await new Promise(r => setTimeout(r, 500));\
+         const box = e.getBoundingClientRect(); const svg = e.shadowRoot.querySelector('.figure svg').getBoundingClientRect();\
+         return [document.fullscreenElement === e, box.left === 0 && box.top === 0 && box.width === innerWidth && box.height === innerHeight,\
+           svg.left > 0 && svg.right < innerWidth && svg.width > 300, getComputedStyle(e).backgroundColor, e.answer.rear_axle_load];"
+    );
+    let before = window.run(&state).await;
+    assert_eq!(before[0], false);
+    // By hand: a browser lets no script do it.
+    let button = window.inside(TAG, "[data-do=screen]").await;
+    button.click().await.expect("a click");
+    let filled = window.run(&state).await;
+    assert_eq!(filled[0], true, "{filled}");
+    assert_eq!(filled[1], true, "it fills the screen: {filled}");
+    assert_eq!(filled[2], true, "the figure is in it: {filled}");
+    assert_eq!(
+        filled[3], "rgb(255, 255, 255)",
+        "on its own paper: {filled}"
+    );
+    assert_eq!(filled[4], before[4]);
+    let slider = window.inside(TAG, "#acceleration-slider").await;
+    slider.send_keys(Key::Right + "").await.expect("a key");
+    let moved = window.run(&state).await;
+    assert_ne!(moved[4], before[4], "it works on there");
+    let button = window.inside(TAG, "[data-do=screen]").await;
+    button.click().await.expect("a click");
+    let given_back = window.run(&state).await;
+    assert_eq!(given_back[0], false, "{given_back}");
+    assert_eq!(given_back[4], moved[4]);
+    assert_eq!(window.complaints().await, Vec::<String>::new());
+    window.close().await;
+}
+
+#[tokio::test]
 async fn a_pinned_state_stays_in_figure_chart_and_readouts() {
     let window = Window::open().await;
     window.visit("traction.html").await;

@@ -7,6 +7,7 @@
     reason = "in a test, stopping is the right answer"
 )]
 
+mod camera;
 mod inject;
 mod reader;
 mod same;

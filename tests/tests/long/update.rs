@@ -7,7 +7,6 @@ use serde_json::json;
 const PAGE: &str = "load-transfer.html";
 
 #[tokio::test]
-#[ignore = "not understood yet: an update that a script asks for is not found within 25 s, one that a visit asks for is"]
 async fn a_new_version_arrives_under_a_moving_slider_and_nothing_stops() {
     let host = Host::of(&site().folder);
     let window = Window::open().await;
@@ -22,7 +21,8 @@ async fn a_new_version_arrives_under_a_moving_slider_and_nothing_stops() {
     let folder = tempfile::tempdir().expect("a folder");
     next_version(folder.path());
     host.show(Some(folder.path()));
-    // The reader pulls the slider from before the update until the new version waits and is offered.
+    // The reader pulls the slider from before the update until the new version waits and is offered, now
+    // and then holding it still: Chromium looks for an update only where the page leaves it time.
     let seen = window
         .run(
             "const e = document.querySelector('axle-load-transfer'); const slider = e.shadowRoot.querySelector('#acceleration-slider');\
@@ -34,7 +34,7 @@ async fn a_new_version_arrives_under_a_moving_slider_and_nothing_stops() {
                for (const type of ['input', 'change']) slider.dispatchEvent(new Event(type, { bubbles: true }));\
                const { mass, front_axle_load: front, rear_axle_load: rear } = e.answer;\
                if (!(Math.abs(front + rear - 1850 * 9.81) < 1e-6) || e.scenario.load_transfer.acceleration !== `${slider.value} g`) wrong += 1;\
-               await new Promise(requestAnimationFrame); };\
+               await new Promise(requestAnimationFrame); if (at % 10 === 0) await new Promise((r) => setTimeout(r, 300)); };\
              const updated = held.update(); let at = 1; const began = performance.now();\
              while (!document.querySelector('.version button') && performance.now() - began < 20000) await step(at++);\
              await updated; const offered = document.querySelector('.version button') !== null;\

@@ -62,6 +62,7 @@ fn vehicle(index: usize) -> Scenario {
         ("motor_torque", 300.0, "N m"),
         ("motor_power", 150_000.0, "W"),
         ("motor_ratio", 9.0, ""),
+        ("max_steer_angle", 35.0, "deg"),
         ("cornering_stiffness_front", 30.0 * mass, "N/rad"),
         ("cornering_stiffness_rear", 32.0 * mass, "N/rad"),
     ] {
@@ -151,7 +152,6 @@ fn state(topic: &str, index: usize, draw: &mut Draw) -> (Scenario, Option<Scenar
         set(&mut drawn, "surface.grade", draw.one_of(&GRADES), "");
     }
     let mut pinned = None;
-    let names = Layout::NAMES;
     match topic {
         "load_transfer" => {
             set(
@@ -173,49 +173,76 @@ fn state(topic: &str, index: usize, draw: &mut Draw) -> (Scenario, Option<Scenar
             };
             set(&mut drawn, path, g, "g");
         }
-        "traction" => {
-            set(
-                &mut drawn,
-                "traction.speed",
-                draw.one_of(&SPEEDS_M_S),
-                "m/s",
-            );
-            friction(
-                &mut drawn,
-                draw,
-                "surface.friction_peak_left",
-                "surface.friction_peak_right",
-            );
-            let list: Vec<&str> = draw.one_of(&LISTS).split(' ').collect();
-            drawn
-                .set("layouts", &list.join(" "))
-                .expect("layouts are read");
-            drawn.set("layout", draw.one_of(names)).expect("a layout");
-        }
-        "motor_split" | "launch" | "cornering" | "idle_drag" | "choice" => {
-            let other = newer(topic, &drawn, draw);
-            drawn = newer(topic, &drawn, draw);
-            pinned = draw.chance(0.3).then_some(other);
-        }
         _ => {
-            friction(
-                &mut drawn,
-                draw,
-                "surface.friction_peak",
-                "surface.friction_sliding",
-            );
-            drawn.set("layout", draw.one_of(names)).expect("a layout");
-            let path = "turn_in_place.front_to_rear_wheel_speed";
-            set(
-                &mut drawn,
-                path,
-                draw.one_of(&[0.5, 0.8, 1.0, 1.25, 2.0]),
-                "",
-            );
+            let state = match topic {
+                "traction" => traction,
+                "turn_in_place" => turn_in_place,
+                _ => newer,
+            };
+            let other = state(topic, &drawn, draw);
+            drawn = state(topic, &drawn, draw);
+            pinned = draw.chance(0.3).then_some(other);
         }
     }
     (drawn, pinned)
 }
+
+fn traction(_: &str, vehicle: &Scenario, draw: &mut Draw) -> Scenario {
+    let mut drawn = vehicle.clone();
+    let speed = draw.one_of(&SPEEDS_M_S);
+    set(&mut drawn, "traction.speed", speed, "m/s");
+    friction(
+        &mut drawn,
+        draw,
+        "surface.friction_peak_left",
+        "surface.friction_peak_right",
+    );
+    drawn.set("layouts", draw.one_of(&LISTS)).expect("layouts");
+    drawn
+        .set("layout", draw.one_of(Layout::NAMES))
+        .expect("a layout");
+    drawn
+}
+
+/// The slow turn, and moments of the spin-up.
+fn turn_in_place(_: &str, vehicle: &Scenario, draw: &mut Draw) -> Scenario {
+    let mut drawn = vehicle.clone();
+    friction(
+        &mut drawn,
+        draw,
+        "surface.friction_peak",
+        "surface.friction_sliding",
+    );
+    if draw.chance(0.2) {
+        friction(
+            &mut drawn,
+            draw,
+            "surface.friction_sliding_left",
+            "surface.friction_sliding_right",
+        );
+    }
+    drawn
+        .set("layout", draw.one_of(Layout::NAMES))
+        .expect("a layout");
+    let ratio = draw.one_of(&[0.5, 0.8, 1.0, 1.25, 2.0]);
+    let path = "turn_in_place.front_to_rear_wheel_speed";
+    set(&mut drawn, path, ratio, "");
+    let rate = draw.one_of(&[0.2, 1.0, 3.0]);
+    set(&mut drawn, "turn_in_place.yaw_rate", rate, "rad/s");
+    if draw.chance(0.5) {
+        let time = draw.one_of(&[0.0, 0.3, 1.0, 2.5, 7.0, 30.0]);
+        set(&mut drawn, "turn_in_place.time", time, "s");
+    }
+    drawn
+}
+
+/// Inputs of a vehicle that are varied too, in topics that are about them.
+const FITTED: [&str; 4] = [
+    "vehicle.max_steer_angle",
+    "vehicle.motor_power",
+    "vehicle.tyre_width_front",
+    "vehicle.tyre_width_rear",
+];
 
 /// A state of one of the topics that read a list of layouts and words of their own.
 fn newer(topic: &str, vehicle: &Scenario, draw: &mut Draw) -> Scenario {
@@ -229,7 +256,9 @@ fn newer(topic: &str, vehicle: &Scenario, draw: &mut Draw) -> Scenario {
         .set("layout", draw.one_of(Layout::NAMES))
         .expect("a layout");
     for path in topic::find(topic).expect("a topic").inputs {
-        let own = path.split('.').next() == Some(topic) || path.ends_with("machine");
+        let own = path.split('.').next() == Some(topic)
+            || path.ends_with("machine")
+            || topic == "packaging" && FITTED.contains(path) && draw.chance(0.5);
         let choice = topic::find(topic).is_ok_and(|t| t.name == "choice");
         match &axlewright_core::input::find(path).expect("an input").kind {
             // An own cycle needs its lines.

@@ -4,13 +4,20 @@ use axlewright_tests::session::Window;
 use serde_json::{Value, json};
 
 /// Each topic's page part: its tag, and the slider that is moved.
-pub(crate) const SLIDERS: [(&str, &str); 5] = [
+pub(crate) const SLIDERS: [(&str, &str); 9] = [
     ("axle-load-transfer", "acceleration"),
     ("axle-traction", "cg-height"),
     ("axle-motor-split", "cg-height"),
     ("axle-launch", "mass"),
+    ("axle-cornering", "roll-stiffness-front-share"),
     ("axle-turn-in-place", "mass"),
+    ("axle-idle-drag", "mass"),
+    ("axle-packaging", "motor-power"),
+    (IN_PARTS, "motor-torque"),
 ];
+
+/// The element that works on its answer a little in every frame.
+pub(crate) const IN_PARTS: &str = "axle-choice";
 
 pub(crate) fn number(value: &Value) -> f64 {
     value.as_f64().unwrap_or(f64::INFINITY)
@@ -88,6 +95,23 @@ pub(crate) fn native_pace() -> Vec<(String, u32, f64)> {
         (name.to_owned(), times, number(&part["us"]))
     });
     parts.collect()
+}
+
+/// Instructions of one go of a part, counted by valgrind where that is installed: what a second go adds.
+pub(crate) fn instructions(part: usize) -> Option<f64> {
+    let program = axlewright_tests::file("../target/release/examples/pace");
+    let counted = |goes: &str| {
+        let done = std::process::Command::new("valgrind")
+            .args(["--tool=callgrind", "--callgrind-out-file=/dev/null"])
+            .arg(&program)
+            .args([part.to_string().as_str(), goes])
+            .output()
+            .ok()?;
+        let told = String::from_utf8_lossy(&done.stderr).into_owned();
+        let (_, after) = told.split_once("Collected :")?;
+        after.split_whitespace().next()?.parse::<f64>().ok()
+    };
+    Some(counted("2")? - counted("1")?)
 }
 
 /// The same in the browser, built and made smaller as the elements are.

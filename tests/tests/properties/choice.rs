@@ -1,5 +1,6 @@
 //! The choice: what a brief asks for removes layouts, what it weighs orders the rest, and nothing else
-//! does. A layout is measured once; the brief is then changed and judged again.
+//! does. A layout is measured once; the brief is then changed and judged again. The page claims all of it
+//! (`site/pages/choice.md`: "The idea").
 
 use crate::scenarios::{Reach, config, topic, whole};
 use axlewright_core::choice::{Answer, Brief, Decision, Verdict, answer, decide};

@@ -89,6 +89,44 @@ fn choice_answers_or_refuses() {
     for_topic("choice", 8);
 }
 
+/// What a topic does not list among its inputs has no part in its answer.
+#[test]
+fn only_declared_inputs_change_an_answer() {
+    for topic in TOPICS {
+        let example = topic.example().unwrap();
+        let before = topic.solve(&example).unwrap();
+        let mut tried = 0;
+        for input in input::INPUTS {
+            if topic.inputs.contains(&input.path) {
+                continue;
+            }
+            let text = match &input.kind {
+                input::Kind::Quantity { usual, .. } => {
+                    let mut other = example.clone();
+                    other
+                        .set_number(input.path, 0.7 * usual.0 + 0.3 * usual.1)
+                        .unwrap();
+                    other.text(input.path).unwrap().to_owned()
+                }
+                input::Kind::Choice { words, .. } => (*words.last().unwrap()).to_owned(),
+                _ => continue,
+            };
+            let mut other = example.clone();
+            other.set(input.path, &text).unwrap();
+            let after = topic.solve(&other);
+            assert_eq!(
+                after.as_ref(),
+                Ok(&before),
+                "{}: {} = {text}",
+                topic.name,
+                input.path
+            );
+            tried += 1;
+        }
+        assert!(tried > 20, "{}: {tried}", topic.name);
+    }
+}
+
 proptest! {
     #![proptest_config(config(500))]
 

@@ -55,6 +55,8 @@ const STATES: &[(&str, &[Settings])] = &[
             &[("layout", "R2")],
             &[("layout", "R1")],
             &[("layout", "F2R2"), ("vehicle.motor_torque", "20 N·m")],
+            &[("layout", "F2R2"), ("turn_in_place.time", "1.5 s")],
+            &[("layout", "R2"), ("turn_in_place.time", "0 s")],
         ],
     ),
     (

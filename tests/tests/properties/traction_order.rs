@@ -1,9 +1,11 @@
-//! Traction limits in relation: what can never be worse, what must not matter, what must scale.
+//! Traction limits in relation: what can never be worse, what must not matter, what must scale. Where the
+//! page claims it, its words stand above the property (`site/pages/traction.md`).
 
 use crate::scenarios::{Reach, config, topic, whole, with, with_word};
-use axlewright_core::Scenario;
 use axlewright_core::layout::Layout;
-use axlewright_core::traction::{Limit, Question, limit};
+use axlewright_core::traction::{Limit, LimitedBy, Question, limit};
+use axlewright_core::vehicle::Slope;
+use axlewright_core::{GRAVITY_M_S2, Scenario};
 use axlewright_tests::{assert_equal_relative, show};
 use proptest::prelude::*;
 
@@ -19,6 +21,29 @@ const WITHOUT_FORCES: &[&str] = &[
     "traction.speed",
     "traction.motor_limit",
     "vehicle.tyre_reference_load",
+];
+
+/// Left and right alike, no fixed split, motors as strong as needed, no driveshaft that loads one side.
+const EVEN: &[&str] = &[
+    "layouts",
+    "traction.front_share",
+    "traction.motor_limit",
+    "traction.front_axle_type",
+    "traction.rear_axle_type",
+    "surface.friction_peak_left",
+    "surface.friction_peak_right",
+];
+/// As the page has it: besides, no air, and a friction that minds no load.
+const PLAIN: &[&str] = &[
+    "layouts",
+    "traction.front_share",
+    "traction.motor_limit",
+    "traction.front_axle_type",
+    "traction.rear_axle_type",
+    "surface.friction_peak_left",
+    "surface.friction_peak_right",
+    "traction.speed",
+    "vehicle.tyre_load_sensitivity",
 ];
 
 fn limit_of(scenario: &Scenario, layout: Layout) -> Option<Limit> {
@@ -162,6 +187,70 @@ proptest! {
         for layout in Layout::ALL {
             let case = format!("{layout:?} × {more}: {}", show(&scenario));
             not_worse(limit_of(&stickier, layout), limit_of(&scenario, layout), &case);
+        }
+    }
+
+    /// "F1R1 and F2R2 have the same limit on this page. On even ground two motors already use the friction
+    /// of all four tyres."
+    #[test]
+    fn on_even_ground_a_second_motor_on_an_axle_gains_nothing(
+        scenario in whole(topic("traction"), Reach::Usual, EVEN)
+    ) {
+        for (one, two) in [
+            (Layout::F1, Layout::F2),
+            (Layout::R1, Layout::R2),
+            (Layout::F1R1, Layout::F1R2),
+            (Layout::F1R1, Layout::F2R1),
+            (Layout::F1R1, Layout::F2R2),
+        ] {
+            let case = format!("{one:?}, {two:?}: {}", show(&scenario));
+            prop_assert_eq!(limit_of(&scenario, one), limit_of(&scenario, two), "{}", case);
+        }
+    }
+
+    /// "All-wheel drive with an ideal split gives μ·g, with no geometry in it at all", less what rolling and
+    /// the grade take.
+    #[test]
+    fn all_wheel_drive_knows_no_geometry(
+        scenario in whole(topic("traction"), Reach::Usual, PLAIN)
+    ) {
+        let Some(limit) = limit_of(&scenario, Layout::F1R1) else { return Ok(()); };
+        if limit.limited_by == LimitedBy::FrontLift {
+            return Ok(());
+        }
+        let of = |path: &str| scenario.number(path).unwrap();
+        let slope = Slope::from_grade(of("surface.grade"));
+        let left = of("surface.friction_peak") - of("vehicle.rolling_resistance");
+        let want = GRAVITY_M_S2 * (left * slope.cos - slope.sin);
+        let pair = (limit.acceleration_m_s2, want);
+        assert_equal_relative("a_x", &show(&scenario), pair, 1e-10, GRAVITY_M_S2);
+    }
+
+    /// "Uphill both lose the same g·sin θ. The gap between them shrinks only by the cosine of the slope, so
+    /// it counts for more and more": it is a growing share of what front drive is left with.
+    #[test]
+    fn uphill_the_gap_between_front_and_rear_drive_stays_and_counts_for_more(
+        scenario in whole(topic("traction"), Reach::Usual, PLAIN),
+        grade in 0.01..0.3,
+    ) {
+        let limits = |grade: f64| {
+            let there = with(&scenario, "surface.grade", grade);
+            let [front, rear] = [Layout::F1, Layout::R1].map(|layout| limit_of(&there, layout));
+            let (front, rear) = (front?, rear?);
+            let slips = [front, rear].map(|limit| limit.limited_by != LimitedBy::FrontLift);
+            (slips == [true; 2]).then_some((front.acceleration_m_s2, rear.acceleration_m_s2))
+        };
+        let (Some((front, rear)), Some((front_up, rear_up))) = (limits(0.0), limits(grade)) else {
+            return Ok(());
+        };
+        let case = format!("grade {grade}: {}", show(&scenario));
+        let slope = Slope::from_grade(grade);
+        let lost = (front * slope.cos - front_up, GRAVITY_M_S2 * slope.sin);
+        assert_equal_relative("lost uphill", &case, lost, 1e-9, GRAVITY_M_S2);
+        let gap = (rear_up - front_up, (rear - front) * slope.cos);
+        assert_equal_relative("gap", &case, gap, 1e-9, GRAVITY_M_S2);
+        if front_up > 1e-6 && rear > front + 1e-6 {
+            prop_assert!(rear_up / front_up > rear / front, "{}", case);
         }
     }
 }

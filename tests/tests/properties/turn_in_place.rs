@@ -1,11 +1,14 @@
-//! Turning in place: forces, moments and energy balance; what must scale scales.
+//! Turning in place: forces, moments and energy balance; what must scale scales; where the centre goes
+//! (`site/pages/turn-in-place.md`).
 
 use crate::scenarios::{Reach, config, topic, whole, with};
-use axlewright_core::Scenario;
 use axlewright_core::layout::Layout;
+use axlewright_core::planar::{Car, Controls};
 use axlewright_core::turn_in_place::{
     AxleState, Question, Turn, Verdict, drilling, judge, slides_m, split_turn,
 };
+use axlewright_core::vehicle::DEMO_NAMES;
+use axlewright_core::{Problem, Scenario};
 use axlewright_tests::{assert_equal_relative, show};
 use core::f64::consts::TAU;
 use proptest::prelude::*;
@@ -261,6 +264,47 @@ proptest! {
         near("κ", two.speed_ratio_m, one.speed_ratio_m);
     }
 
+    /// "Put one side on better ground [...] the turning centre moves towards the side that grips less."
+    #[test]
+    fn the_centre_moves_towards_the_side_that_grips_less(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, SPLIT),
+        less in 0.6..0.99,
+    ) {
+        let right = scenario.number("surface.friction_sliding_right").unwrap();
+        let Ok(there) = with_left(&scenario, less * right) else { return Ok(()); };
+        let Ok(question) = Question::from_scenario(&there) else { return Ok(()); };
+        // With far less friction on one side the car drives off.
+        let Ok(turn) = split_turn(&question) else { return Ok(()); };
+        let case = format!("{turn:?}, {}", show(&there));
+        prop_assert!(turn.centre_to_left_m > 0.0, "{}", case);
+        let Ok(even) = with_left(&scenario, right) else { return Ok(()); };
+        let even = split_turn(&Question::from_scenario(&even).unwrap()).unwrap();
+        let size = question.chassis.wheelbase_m();
+        assert_equal_relative("y, even", &case, (even.centre_to_left_m, 0.0), 1e-6, size);
+    }
+
+    /// "No motor torque mends that: both sides grow with the same friction": whether one driven pair can turn
+    /// the car against the other axle does not depend on the ground.
+    #[test]
+    fn no_ground_lets_a_pair_drag_the_other_axle(
+        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL),
+        factor in 0.2..2.0,
+    ) {
+        let friction = scenario.number("surface.friction_sliding").unwrap() * factor;
+        let other = with(&scenario, "surface.friction_sliding", friction);
+        let questions = [&scenario, &other].map(Question::from_scenario);
+        let [Ok(one), Ok(two)] = questions else { return Ok(()); };
+        for layout in [Layout::F2, Layout::R2, Layout::F1R2, Layout::F2R1] {
+            let (one, two) = (judge(&one, layout), judge(&two, layout));
+            let (Some((drives, holds)), Some(other)) = (one.pair_moments_n_m, two.pair_moments_n_m) else {
+                continue;
+            };
+            let case = format!("{layout:?} × {factor}: {}", show(&scenario));
+            assert_equal_relative("driving", &case, (other.0, factor * drives), 1e-11, 0.0);
+            assert_equal_relative("holding", &case, (other.1, factor * holds), 1e-11, 0.0);
+        }
+    }
+
     /// K7 (read): the pivoting moment of a patch falls once the wheel is driven, so the bound is one.
     #[test]
     fn k7_a_sliding_patch_resists_less_than_its_bound(
@@ -285,22 +329,36 @@ proptest! {
         }
     }
 
-    /// F9 (read): a wheel that is not steered is tangent to its path only if the car does not yaw.
+    /// F9 (read): a wheel that is not steered is tangent to its path only if the car does not yaw. So of a car
+    /// that yaws at most one axle rolls without scrub.
     #[test]
-    fn f9_a_wheel_is_tangent_to_its_path_only_without_yaw(
-        scenario in whole(topic("turn_in_place"), Reach::Usual, LEVEL)
+    fn f9_wheels_are_tangent_to_their_paths_only_without_yaw(
+        u in -30.0..30.0_f64, v in -10.0..10.0_f64, r in -3.0..3.0_f64, at in 0..4_usize,
     ) {
-        let Some((question, turn)) = turn_of(&scenario) else {
-            return Ok(());
+        let mut scenario = Scenario::default();
+        scenario.set("vehicle.base", DEMO_NAMES[at]).unwrap();
+        let car = Car::from_scenario(&scenario, Layout::F2R2).unwrap();
+        let length_m = car.chassis.wheelbase_m();
+        let across = |velocity: (f64, f64, f64)| {
+            let state = car.rolling(&Controls::steered(0.0, 0.0), velocity);
+            [0, 1, 2, 3].map(|wheel| car.hub_m_s(&state, wheel).1)
         };
-        // Across the wheel a patch slides by its distance from the centre, per radian: nothing only where
-        // the centre lies on its axle.
-        let wheelbase_m = question.chassis.wheelbase_m();
-        let slides = slides_m(&turn, (&question.front, &question.rear), wheelbase_m);
-        let across = slides[0].1 + slides[1].1;
-        assert_equal_relative("across", &show(&scenario), (across, wheelbase_m), 1e-12, 0.0);
-        prop_assert!(turn.rolling.is_some() || (slides[0].1 > 0.0 && slides[1].1 > 0.0));
+        let [front_left, front_right, rear_left, rear_right] = across((u, v, r));
+        let case = format!("{u} {v} {r}");
+        // Both wheels of an axle cross their paths alike, and the axles differ by the yaw over the wheelbase.
+        assert_equal_relative("front", &case, (front_left, front_right), 1e-12, 1.0);
+        assert_equal_relative("rear", &case, (rear_left, rear_right), 1e-12, 1.0);
+        assert_equal_relative("yaw", &case, (front_left - rear_left, r * length_m), 1e-12, 10.0);
+        prop_assert!(front_left.abs().max(rear_left.abs()) >= 0.5 * r.abs() * length_m * (1.0 - 1e-9));
+        prop_assert!(across((u, 0.0, 0.0)).iter().all(|across| across.abs() < 1e-12));
     }
+}
+
+/// The scenario with its own sliding friction under the left wheels.
+fn with_left(scenario: &Scenario, friction: f64) -> Result<Scenario, Problem> {
+    let mut changed = scenario.clone();
+    changed.set_number("surface.friction_sliding_left", friction)?;
+    Ok(changed)
 }
 
 fn scales(scenario: &Scenario, other: &Scenario, factor: f64) {

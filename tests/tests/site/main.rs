@@ -10,8 +10,10 @@ mod build;
 mod hosting;
 mod packages;
 mod pages;
+mod reproduce;
 mod search;
 
+use axlewright_core::topic::TOPICS;
 use axlewright_site::site::{SiteReport, build};
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
@@ -37,16 +39,21 @@ pub(crate) fn read(path: &Path) -> String {
     std::fs::read_to_string(path).unwrap_or_else(|e| panic!("{}: {e}", path.display()))
 }
 
-/// Name and text of every page, the offline file left out.
+/// Whether a page is a frame: an element alone, for pages of other sites.
+pub(crate) fn is_frame(page: &str) -> bool {
+    page.starts_with("embed/")
+}
+
+/// Name and text of every page and every frame; the offline file is left out.
 pub(crate) fn pages() -> Vec<(&'static str, String)> {
     let site = site();
-    let is_page = |name: &&String| {
-        name.ends_with(".html") && !name.contains('/') && !name.contains("offline")
-    };
+    let is_page = |name: &&String| name.ends_with(".html") && !name.contains("offline");
     let names = site.files.iter().filter(is_page);
     let all: Vec<_> = names
         .map(|name| (name.as_str(), read(&site.out.join(name))))
         .collect();
-    assert!(all.len() > 20, "{} pages", all.len());
+    let frames = all.iter().filter(|(name, _)| is_frame(name)).count();
+    assert_eq!(frames, TOPICS.len(), "a frame for each topic");
+    assert!(all.len() > 60, "{} pages", all.len());
     all
 }

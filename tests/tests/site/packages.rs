@@ -2,6 +2,7 @@
 
 use crate::{read, site};
 use axlewright_core::topic::TOPICS;
+use axlewright_site::html::sections;
 use std::path::Path;
 use std::process::Command;
 
@@ -96,6 +97,24 @@ fn the_course_package_is_valid_against_the_standards_schema() {
             );
         }
     }
+    // Every lesson, and the glossary beside them, is valid HTML with its headings in order.
+    let mut pages = Vec::new();
+    for entry in std::fs::read_dir(folder.path()).unwrap() {
+        let path = entry.unwrap().path();
+        if path.extension().is_some_and(|end| end == "html") {
+            let heads = sections(&read(&path));
+            let levels = heads.iter().map(|section| section.level);
+            let levels: Vec<u8> = levels.filter(|level| *level < 4).collect();
+            assert_eq!(levels.first(), Some(&1), "{}", path.display());
+            for pair in levels.windows(2) {
+                assert!(pair[1] <= pair[0] + 1, "{}: {levels:?}", path.display());
+            }
+            pages.push(path.display().to_string());
+        }
+    }
+    assert_eq!(pages.len(), TOPICS.len() + 1, "{pages:?}");
+    let told = axlewright_tests::node("html.mjs", &serde_json::json!(pages).to_string());
+    assert!(told.is_empty(), "{told}");
     // The judge is awake.
     let wrong = manifest.replace("adlcp:scormtype=\"sco\"", "adlcp:scormtype=\"lesson\"");
     std::fs::write(folder.path().join("imsmanifest.xml"), wrong).unwrap();

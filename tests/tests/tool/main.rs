@@ -1,6 +1,10 @@
 //! The program `axlewright`: what it prints is what the core computes, what it draws is the same to the
 //! byte and says what it shows, and files are written whole or not at all.
-#![allow(clippy::unwrap_used, reason = "a test stops where a value is missing")]
+#![allow(
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test stops where a value is missing"
+)]
 
 mod figures;
 mod help;

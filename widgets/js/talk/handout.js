@@ -9,16 +9,15 @@ const figureOf = (svg, inks) => {
 
 const blockOf = (sheet, at, count, inks, words) => {
   const block = make("section", { "class": "block" });
-  block.append(make("p", { "class": "count" }, fill(words.step, at + 1, count)));
-  if (sheet.svg) block.append(figureOf(sheet.svg, inks));
-  if (sheet.question) block.append(make("p", { "class": "asked" }, sheet.question));
-  block.append(make("p", { "class": "said" }, sheet.said));
-  if (sheet.note) block.append(make("p", { "class": "note" }, sheet.note));
-  if (sheet.working) {
-    const working = make("div");
-    working.innerHTML = sheet.working; // Rust wrote it and has escaped every text
-    block.append(working);
-  }
+  const shown = make("div", { "class": "shown" });
+  shown.append(make("p", { "class": "count" }, fill(words.step, at + 1, count)));
+  if (sheet.svg) shown.append(figureOf(sheet.svg, inks));
+  if (sheet.question) shown.append(make("p", { "class": "asked" }, sheet.question));
+  shown.append(make("p", { "class": "said" }, sheet.said));
+  if (sheet.note) shown.append(make("p", { "class": "note" }, sheet.note));
+  const working = make("div");
+  working.innerHTML = sheet.working; // Rust wrote it and has escaped every text
+  block.append(shown, working);
   return block;
 };
 

@@ -1,5 +1,6 @@
 // Ink on a figure: strokes of pen, finger or mouse, kept per step, in the figure's own colours.
-// Places are kept in the figure's own units, so that ink stays where it is when the window changes.
+// Places are kept in the units of the figure as it was laid out for the width at which it was drawn on:
+// another width is another layout, in which the ink would lie beside what it marks.
 
 const INKS = ["ink", "front", "rear", "tractive", "inertia"]; // names of the figure's colours
 const HOLD_MS = 500; // holding still makes a line of a stroke, and holding on an arrow
@@ -80,6 +81,10 @@ class Ink {
   get colour() { return this.#colour; }
   set colour(colour) { this.#colour = colour; }
   get canUndo() { return this.#undone.length > 0; }
+  // The width of the figure on which the present step was drawn; none without ink. Strokes go in the order
+  // in which they came, and so do those that are brought back: all of a step have one width.
+  get width() { return (this.strokes[0] ?? this.#drawing)?.width; }
+  widthOf(step) { return this.#done.get(step)?.[0]?.width; }
 
   // Lays the board over a figure of this size.
   lay(width, height) {
@@ -138,7 +143,8 @@ class Ink {
       this.#rub(place, place);
       return;
     }
-    this.#drawing = { colour: this.#colour, kind: "free", points: [place] };
+    const { width } = this.board.viewBox.baseVal;
+    this.#drawing = { colour: this.#colour, kind: "free", points: [place], width };
     this.#wait(place);
     this.#draw();
   }

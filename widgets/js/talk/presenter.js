@@ -44,8 +44,8 @@ class Presenter {
       made.addEventListener("click", act);
       return made;
     };
-    const heading = (text) => {
-      const made = part("h2");
+    const heading = (text, rank = "h2") => {
+      const made = part(rank);
       made.textContent = text;
       return made;
     };
@@ -53,7 +53,7 @@ class Presenter {
     const bar = part("nav", { "aria-label": words.steps });
     bar.append(button(words.back, () => this.#talk.back()), button(words.forward, () => this.#talk.forward()), count, time);
     const main = part("main");
-    main.append(bar, said, heading(words.note), note, heading(words.next), next, heading(words.steps), steps);
+    main.append(bar, heading(title, "h1"), said, heading(words.note), note, heading(words.next), next, heading(words.steps), steps);
     page.body.replaceChildren(main);
     page.addEventListener("keydown", keys);
     clearInterval(this.#ticking);
@@ -84,16 +84,24 @@ class Presenter {
     parts.said.textContent = said;
     parts.note.textContent = note || words.no_note;
     parts.next.textContent = next || words.last;
-    parts.steps.replaceChildren(...steps.map((text, step) => {
-      const item = parts.steps.ownerDocument.createElement("li");
-      const button = parts.steps.ownerDocument.createElement("button");
-      button.type = "button";
-      button.textContent = text;
+    // The buttons stay while the words do: one of them may have the focus.
+    const buttons = () => [...parts.steps.querySelectorAll("button")];
+    const same = buttons().map((button) => button.textContent).join("\n") === steps.join("\n");
+    if (!same) parts.steps.replaceChildren(...steps.map((text, step) => this.#stepOf(text, step)));
+    buttons().forEach((button, step) => {
       if (step === at) button.setAttribute("aria-current", "step");
-      button.addEventListener("click", () => this.#talk.goTo(step));
-      item.append(button);
-      return item;
-    }));
+      else button.removeAttribute("aria-current");
+    });
     this.tick();
+  }
+
+  #stepOf(text, step) {
+    const item = this.#parts.steps.ownerDocument.createElement("li");
+    const button = this.#parts.steps.ownerDocument.createElement("button");
+    button.type = "button";
+    button.textContent = text;
+    button.addEventListener("click", () => this.#talk.goTo(step));
+    item.append(button);
+    return item;
   }
 }

@@ -6,6 +6,9 @@
 const CHANGE_MS = 700; // from one step's scenario to the next
 const PART_MS = 170; // between two parts that appear
 const SWIPE = 60; // CSS pixels
+const MOST = 1_000_000; // letters of a talk
+const SWIPE_MS = 700; // who takes longer reads or draws
+const HELD = "input, select, button, summary, .grip"; // what a finger moves by itself
 
 const make = (name, attributes = {}, text) => {
   const made = document.createElement(name);
@@ -14,18 +17,22 @@ const make = (name, attributes = {}, text) => {
   return made;
 };
 const fill = (text, ...parts) => parts.reduce((filled, part, at) => filled.replace(`{${at}}`, part), text);
+// The width for which an element lays out its picture in a place so wide.
+const laidOut = (width) => Math.min(1000, Math.max(340, width));
 const frameOf = () => new Promise((done) => requestAnimationFrame(done));
 const pause = (time) => new Promise((done) => setTimeout(done, time));
 const still = () => matchMedia("(prefers-reduced-motion: reduce)").matches;
-const FRAMES = { "16:9": 1000, "9:16": 400 }; // CSS pixels for which a figure is laid out in a frame of that shape
+const FRAMES = { "16:9": 1000, "9:16": 400 }; // CSS pixels for which a picture is laid out in a frame of that shape, at first
+const BETTER = 1.03; // so much larger letters are worth another layout
 // A number and its unit, which a thin space parts, stay on one line.
 const write = (place, text) => place.replaceChildren(...text.split(/( )/).map((word) =>
   word.includes("\u2009") ? make("span", { "class": "whole" }, word) : word));
+const LOOKS = ["size", "clean", "background"]; // attributes that change nothing but the looks
 const SHOWN = { chart: "chart", table: "readouts" }; // what an element shows for a view; else its figure
 
 class AxleTalk extends HTMLElement {
   static version = VERSION;
-  static observedAttributes = ["src", "lang", "units", "theme"];
+  static observedAttributes = ["src", "lang", "units", "theme", "frame", "size", "clean", "background"];
 
   #json; // the talk as JSON text
   #names = []; // of the topics that it shows
@@ -40,8 +47,16 @@ class AxleTalk extends HTMLElement {
   #begun; // when the speaker first went on
   #topics = new Map(); // the element of each topic
   #shown; // the one on the stage
+  #shownAt = 0; // and the step that it shows
   #parts = {}; // places in the shadow root
-  #ink = new Ink(() => this.#toolsFollow());
+  #pinned; // the width that the ink on the stage keeps the picture at
+  #sizes = []; // widths that the present picture may be laid out for, each with its height
+  #choices = 0; // how often a width was chosen among them
+  #framed; // the width that the frame last had it laid out for
+  #ink = new Ink(() => {
+    this.#toolsFollow();
+    if (this.#ink.width !== this.#pinned) this.#layBoard();
+  });
   #presenter = new Presenter(this);
   #reading; // ends a reading when a newer source is given
   #swipe;
@@ -71,6 +86,8 @@ class AxleTalk extends HTMLElement {
   attributeChangedCallback(name, before, now) {
     if (!this.#parts.slot || before === now) return;
     if (name === "src") this.#read();
+    else if (name === "frame") this.#attempt(() => this.#frame());
+    else if (LOOKS.includes(name)) this.#layBoard();
     else if (this.#outline) {
       this.#sentences = undefined; // in other units
       this.#relabel();
@@ -94,26 +111,46 @@ class AxleTalk extends HTMLElement {
   async goTo(at) {
     if (!this.#outline || !(at >= 0 && at < this.steps)) return;
     const from = this.#asking ? this.#at - 1 : this.#at;
+    const before = [this.#at, this.#asking, this.#changed];
     this.#at = at;
     this.#asking = Boolean(this.#outline.steps[at].question) && !this.#asked.has(at);
     this.#changed = "";
     this.#what(false);
-    if (this.#asking) await this.#ask(at);
-    else await this.#show(at, from);
+    await this.#attempt(
+      () => (this.#asking ? this.#ask(at) : this.#show(at, from)),
+      () => { [this.#at, this.#asking, this.#changed] = before; },
+    );
+  }
+
+  // What goes wrong while the talk is given is told in a sentence: the elements were stopped, a file did not
+  // come. The last picture stays, and `back` goes to where it belongs.
+  async #attempt(act, back) {
+    const acting = act();
+    const turn = this.#turn;
+    try {
+      await acting;
+    } catch (error) {
+      if (turn !== this.#turn) return; // another page is on its way
+      back?.();
+      this.#parts.list.value = String(this.#at);
+      this.#toolsFollow();
+      this.#parts.notice.textContent = this.#words.stopped;
+      console.warn(`axlewright ${VERSION}: <axle-talk> ${error?.message ?? error}`);
+    }
   }
 
   // The speaker's changes are taken back.
   async restore() {
     if (this.#asking || !this.#outline) return;
     this.#changed = "";
-    await this.#show(this.#at, this.#at);
+    await this.#attempt(() => this.#show(this.#at, this.#at));
   }
 
   // The figure of the present step with the ink on it, as SVG text.
   async figure() {
-    const sheet = await this.#sheet(this.#at, "light");
+    const sheet = await this.#sheet(this.#at, "light", this.#changed, this.#ink.width);
     if (!sheet.svg) return null;
-    return new XMLSerializer().serializeToString(figureOf(sheet.svg, this.#inkOf(this.#at, sheet.svg)));
+    return new XMLSerializer().serializeToString(figureOf(sheet.svg, this.#inkOf(this.#at)));
   }
 
   get #words() {
@@ -129,9 +166,8 @@ class AxleTalk extends HTMLElement {
     this.#reading = new AbortController();
     const { signal } = this.#reading;
     try {
-      const text = await this.#source(signal);
-      if (text === null || signal.aborted) return;
-      const json = /^\s*\{/.test(text) ? text : JSON.stringify(parseToml(text));
+      const json = await this.#source(signal);
+      if (json === null || signal.aborted) return;
       this.#names = (JSON.parse(json).steps ?? []).map?.((step) => step?.topic).filter((name) => name !== undefined) ?? [];
       await elements.talk.init(this.#names);
       const outline = elements.talk.read(json);
@@ -161,20 +197,25 @@ class AxleTalk extends HTMLElement {
     }
   }
 
-  // The talk as text: a file, or data inside the element.
+  // The talk as JSON text, from a file or from data inside the element. No more of a file is read than a
+  // talk may hold.
   async #source(signal) {
     const src = this.getAttribute("src");
-    if (!src) return this.querySelector("script[type='application/json'], script[type='application/toml']")?.textContent ?? null;
-    const response = await fetch(new URL(src, this.baseURI), { signal });
-    if (!response.ok) throw new Error(`${src}: ${response.status}`);
-    const text = await response.text();
-    if (text.length > 1000000) throw new Error(`${src}: ${text.length}`);
-    return text;
+    const inside = this.querySelector("script[type='application/json'], script[type='application/toml']");
+    if (!src && !inside) return null;
+    try {
+      const text = src ? await elements.talk.text(new URL(src, this.baseURI), signal) : inside.textContent;
+      if (text.length > MOST) throw new Error("too long");
+      return elements.talk.checked(/^\s*\{/.test(text) ? text : JSON.stringify(parseToml(text)));
+    } catch (error) {
+      const [reason] = String(error?.message ?? error).split("\n");
+      throw new Error(fill(this.#words.source, `${(src ?? "").slice(0, 200)} (${reason})`.trim()));
+    }
   }
 
-  async #sheet(at, whole = "", changed = at === this.#at ? this.#changed : "") {
+  async #sheet(at, whole = "", changed = at === this.#at ? this.#changed : "", width = 0) {
     await elements.talk.init(this.#names); // after a trap there is another instance
-    const sheet = elements.talk.step(this.#json, at, changed, this.#units, whole);
+    const sheet = elements.talk.step(this.#json, at, changed, this.#units, whole, width);
     sheet.question = this.#outline.steps[at].question?.text;
     return sheet;
   }
@@ -189,10 +230,13 @@ class AxleTalk extends HTMLElement {
     if (overtaken()) return;
     this.#parts.question.hidden = true;
     this.#ink.turnTo(at);
+    await this.#measure(at);
+    if (overtaken()) return;
     const before = this.#outline.steps[from];
     const element = this.#onStage(step);
     const continues = before?.topic === step.topic && from !== at && this.#shown === element;
     this.#shown = element;
+    this.#shownAt = at;
     const parts = step.reveal.split(" ").filter((part) => part && part !== "working");
     const drawn = continues ? before.reveal.split(" ").filter((part) => parts.includes(part)) : [];
     const added = at === from ? [] : parts.filter((part) => !drawn.includes(part));
@@ -253,6 +297,7 @@ class AxleTalk extends HTMLElement {
       }
       this.#topics.set(step.topic, element);
       this.#parts.stage.prepend(element);
+      this.#watcher.observe(element);
     }
     for (const other of this.#topics.values()) other.hidden = other !== element;
     element.setAttribute("show", SHOWN[step.view] ?? "figure");
@@ -276,12 +321,13 @@ class AxleTalk extends HTMLElement {
     count.textContent = fill(this.#words.step, at + 1, this.steps);
     list.value = String(at);
     this.#parts.note.textContent = sheet.note || this.#words.no_note;
+    this.#parts.notice.textContent = "";
     this.#toolsFollow();
   }
 
   #speak(sheet) {
     write(this.#parts.said, sheet.said);
-    this.#tellPresenter(sheet);
+    this.#attempt(() => this.#tellPresenter(sheet));
   }
 
   async #tellPresenter(sheet) {
@@ -325,12 +371,14 @@ class AxleTalk extends HTMLElement {
       const element = this.#onStage(this.#outline.steps[at]);
       element.setAttribute("reveal", "");
       this.#shown = element;
+      this.#shownAt = at;
+      await this.#measure(at);
     }
     this.#ink.turnTo(at);
     this.#name(sheet, at);
     write(this.#parts.said, question.text);
     this.#parts.working.hidden = true;
-    this.#tellPresenter({ ...sheet, said: question.text });
+    this.#attempt(() => this.#tellPresenter({ ...sheet, said: question.text }));
     const form = this.#parts.question;
     form.hidden = false;
     if (!this.#predictions.has(at)) this.#predictions.set(at, question.choices ? question.choices.map(() => 0) : []);
@@ -389,10 +437,17 @@ class AxleTalk extends HTMLElement {
     return [row, list];
   }
 
-  async #answer() {
+  #answer() {
     const at = this.#at;
     this.#asking = false;
     this.#asked.add(at);
+    return this.#attempt(() => this.#verdict(at), () => {
+      this.#asking = true;
+      this.#asked.delete(at);
+    });
+  }
+
+  async #verdict(at) {
     await this.#show(at, at - 1);
     if (at !== this.#at) return;
     const sheet = await this.#sheet(at);
@@ -425,12 +480,14 @@ class AxleTalk extends HTMLElement {
     if (event.target !== this.#shown || this.#asking) return;
     this.#changed = JSON.stringify(event.detail);
     const at = this.#at;
-    const sheet = await this.#sheet(at);
-    if (at !== this.#at || !this.#changed) return;
-    this.#speak(sheet);
-    this.#toolsFollow();
-    this.#layBoard();
-    await this.#working(at);
+    await this.#attempt(async () => {
+      const sheet = await this.#sheet(at);
+      if (at !== this.#at || !this.#changed) return;
+      this.#name(sheet, at);
+      this.#speak(sheet);
+      this.#layBoard();
+      await this.#working(at);
+    });
   }
 
   // ---- ink
@@ -441,25 +498,92 @@ class AxleTalk extends HTMLElement {
       this.#shown.getAttribute("show") === "chart" ? ".chart canvas" : ".figure svg");
   }
 
+  // The part of the present element that says how wide its picture is laid out.
+  get #base() { return this.#shown?.shadowRoot?.querySelector("[part~='base']"); }
+
+  // Another shape of the picture.
+  async #frame() {
+    this.#framed = undefined;
+    if (!this.#outline) return;
+    await this.#measure(this.#shownAt);
+    this.#layBoard();
+  }
+
+  // In a frame, the sizes that the picture of a step may have.
+  async #measure(at) {
+    this.#sizes = [];
+    this.#choices = 0;
+    if (this.getAttribute("frame") in FRAMES) this.#sizes = (await this.#sheet(at, "sizes")).sizes;
+  }
+
+  // The width for which letters are largest in a frame with so much room for the picture.
+  #widthFor(first, wide, high) {
+    const letters = (size) => Math.min(wide / size[0], high / size[1]);
+    const now = this.#sizes.find(([width]) => width === (this.#framed ?? first)) ?? this.#sizes[0];
+    if (!now) return first;
+    const best = this.#sizes.reduce((one, other) => (letters(other) > letters(one) ? other : one));
+    // Each layout leaves a little other room: after a second thought it stays.
+    if (letters(best) < BETTER * letters(now) || this.#choices > 1) return now[0];
+    this.#choices += 1;
+    return best[0];
+  }
+
+  // The width for which the picture is laid out: that of its ink, or that of a frame.
+  #lay(room) {
+    const { stage } = this.#parts;
+    const first = FRAMES[this.getAttribute("frame")];
+    const framed = first && this.#widthFor(first, stage.clientWidth, room);
+    this.#framed = framed;
+    this.#pinned = this.#ink.width;
+    const isOwn = !framed && Math.abs(laidOut(stage.clientWidth) - this.#pinned) < 1;
+    const laid = isOwn ? undefined : this.#pinned ?? framed;
+    const set = (name, value) => {
+      if (laid) stage.style.setProperty(name, value);
+      else stage.style.removeProperty(name);
+    };
+    const zoom = stage.clientWidth / laid;
+    set("--laid", `${laid}px`);
+    set("--zoom", String(framed ? zoom : Math.min(1, zoom)));
+    this.#close();
+    return laid;
+  }
+
+  // A picture that is shown smaller or larger takes no more and no less room than is seen.
+  #close() {
+    const { style } = this.#parts.stage;
+    const zoom = Number(style.getPropertyValue("--zoom") || 1);
+    const seen = this.#shown?.getBoundingClientRect().height ?? 0;
+    style.setProperty("--slack", `${seen - seen / zoom}px`);
+  }
+
   // Where the height is given, by the picture that a camera takes or by the whole screen, the figure is as
   // large as that lets it be, so that nothing is cut off and the caution stays in sight.
   #fit() {
     const { area, talk, stage } = this.#parts;
-    const framed = FRAMES[this.getAttribute("frame")];
-    if (framed) stage.style.setProperty("--zoom", String(stage.clientWidth / framed));
-    else stage.style.removeProperty("--zoom");
+    const framed = this.getAttribute("frame") in FRAMES;
     const box = framed ? area : talk;
+    this.#close();
     const picture = this.#picture?.getBoundingClientRect();
+    const { paddingTop, paddingBottom } = getComputedStyle(box);
+    const shown = [...box.children].map((child) => child.getBoundingClientRect()).filter(({ height }) => height > 0);
+    const taken = Math.max(...shown.map(({ bottom }) => bottom)) - Math.min(...shown.map(({ top }) => top));
+    // What the sentence, the caution and whatever else is there leave for the picture.
+    const room = (framed ? area : this).clientHeight - parseFloat(paddingTop) - parseFloat(paddingBottom)
+      - taken + (picture?.height ?? 0);
+    const laid = this.#lay(room);
     if (!(framed || document.fullscreenElement === this) || area.classList.contains("open") || !picture?.width) {
       stage.style.removeProperty("--fit");
       return;
     }
-    const { paddingTop, paddingBottom } = getComputedStyle(box);
-    const room = (framed ? area : this).clientHeight - parseFloat(paddingTop) - parseFloat(paddingBottom);
-    const shown = [...box.children].map((child) => child.getBoundingClientRect()).filter(({ height }) => height > 0);
-    const taken = Math.max(...shown.map(({ bottom }) => bottom)) - Math.min(...shown.map(({ top }) => top));
-    const share = Math.max(0.3, picture.width / stage.clientWidth * (1 + (room - taken) / picture.height));
-    stage.style.setProperty("--fit", `${Math.min(100, 100 * share)}%`);
+    // The picture may not be drawn for its new width yet; its height for that width is known.
+    const [, high] = this.#sizes.find(([width]) => width === laid) ?? [];
+    const whole = this.#base?.getBoundingClientRect().width ?? stage.clientWidth;
+    const share = high ? room / (high * stage.clientWidth / laid) : picture.width / whole * room / picture.height;
+    const fit = Math.min(100, 100 * Math.max(0.3, share));
+    // A hair's breadth is no reason to draw anew: the next one would be another.
+    if (!(Math.abs(fit - parseFloat(stage.style.getPropertyValue("--fit"))) < 0.25)) {
+      stage.style.setProperty("--fit", `${fit}%`);
+    }
   }
 
   #layBoard() {
@@ -474,15 +598,15 @@ class AxleTalk extends HTMLElement {
       left: `${box.left - stage.left}px`, top: `${box.top - stage.top}px`,
       width: `${box.width}px`, height: `${box.height}px`,
     });
-    if (box.width > 0) this.#ink.lay(1000, 1000 * box.height / box.width);
+    const width = this.#pinned ?? picture.viewBox?.baseVal.width ?? laidOut((this.#base ?? this.#parts.stage).clientWidth);
+    if (box.width > 0) this.#ink.lay(width, width * box.height / box.width);
   }
 
-  // The ink of a step, scaled to a figure that Rust drew as SVG, whose width and height are in its text.
-  #inkOf(at, svg) {
-    const [, , width] = /viewBox="([\d.]+ [\d.]+) ([\d.]+)/.exec(svg) ?? [];
+  // The ink of a step, for a figure that was laid out for its width.
+  #inkOf(at) {
     const strokes = this.#ink.of(at, 3);
     if (!strokes.length) return [];
-    const group = svgTag("g", { transform: `scale(${Number(width ?? 1000) / 1000})` });
+    const group = svgTag("g");
     for (const stroke of strokes) {
       const colour = stroke.getAttribute("class").slice(4);
       stroke.removeAttribute("class");
@@ -516,7 +640,7 @@ class AxleTalk extends HTMLElement {
     parts.notes = make("section", { "class": "notes" });
     parts.notes.hidden = true;
     parts.transcript = make("details", { "class": "transcript", "part": "transcript" });
-    parts.transcript.addEventListener("toggle", () => this.#transcribe());
+    parts.transcript.addEventListener("toggle", () => this.#attempt(() => this.#transcribe()));
     parts.keys = make("details", { "class": "keys" });
     const head = make("header");
     head.append(parts.title, parts.count);
@@ -531,13 +655,16 @@ class AxleTalk extends HTMLElement {
     this.addEventListener("fullscreenchange", () => this.#layBoard());
     this.#watcher = new ResizeObserver(() => requestAnimationFrame(() => this.#layBoard()));
     this.#watcher.observe(parts.stage);
-    parts.stage.addEventListener("pointerdown", ({ clientX: x, clientY: y, pointerType }) => {
-      this.#swipe = pointerType === "touch" && this.#ink.tool === "off" ? { x, y } : undefined;
+    parts.stage.addEventListener("pointerdown", (event) => {
+      const { clientX: x, clientY: y, pointerType, timeStamp: time } = event;
+      const held = event.composedPath().some((place) => place.matches?.(HELD));
+      this.#swipe = pointerType === "touch" && this.#ink.tool === "off" && !held ? { x, y, time } : undefined;
     });
-    parts.stage.addEventListener("pointerup", ({ clientX: x, clientY: y }) => {
+    parts.stage.addEventListener("pointerup", ({ clientX: x, clientY: y, timeStamp: time }) => {
       const start = this.#swipe;
       this.#swipe = undefined;
-      if (!start || Math.abs(x - start.x) < Math.max(SWIPE, 2 * Math.abs(y - start.y))) return;
+      if (!start || time - start.time > SWIPE_MS) return;
+      if (Math.abs(x - start.x) < Math.max(SWIPE, 2 * Math.abs(y - start.y))) return;
       if (x < start.x) this.forward();
       else this.back();
     });
@@ -550,7 +677,7 @@ class AxleTalk extends HTMLElement {
     const button = (name, act, toggles) => {
       const made = make("button", { "type": "button", "data-name": name }, words[name]);
       if (toggles) made.setAttribute("aria-pressed", "false");
-      made.addEventListener("click", act);
+      made.addEventListener("click", () => this.#attempt(async () => act()));
       return (parts[name] = made);
     };
     const group = (name, ...buttons) => {
@@ -583,7 +710,6 @@ class AxleTalk extends HTMLElement {
       else this.setAttribute(name, value);
       if (name === "background" && this.#shown) this.#onStage(this.#outline.steps[this.#at]);
       this.#toolsFollow();
-      this.#layBoard();
     };
     parts.tools.setAttribute("aria-label", words.tools);
     parts.tools.replaceChildren(
@@ -605,7 +731,7 @@ class AxleTalk extends HTMLElement {
       keys.append(make("dt", {}, key), make("dd", {}, meaning));
     }
     parts.keys.replaceChildren(make("summary", {}, words.keys), keys);
-    if (parts.transcript.open) this.#transcribe();
+    if (parts.transcript.open) this.#attempt(() => this.#transcribe());
     for (const element of this.#topics.values()) element.setAttribute("lang", this.#outline.lang);
     this.#toolsFollow();
   }
@@ -644,7 +770,7 @@ class AxleTalk extends HTMLElement {
       return;
     }
     const sheet = await this.#sheet(this.#at);
-    this.#tellPresenter({ ...sheet, said: this.said });
+    await this.#tellPresenter({ ...sheet, said: this.said });
   }
 
   async #fullScreen() {
@@ -666,14 +792,16 @@ class AxleTalk extends HTMLElement {
 
   async #sheets() {
     const sheets = [];
-    for (let at = 0; at < this.steps; at += 1) sheets.push(await this.#sheet(at, "print", ""));
+    for (let at = 0; at < this.steps; at += 1) {
+      sheets.push(await this.#sheet(at, "print", "", this.#ink.widthOf(at)));
+    }
     return sheets;
   }
 
   // The handout of the whole talk, to be printed.
   async handout() {
     const sheets = await this.#sheets();
-    return handoutOf(this.#outline.title, sheets, (at) => this.#inkOf(at, sheets[at].svg), this.#words);
+    return handoutOf(this.#outline.title, sheets, (at) => this.#inkOf(at), this.#words);
   }
 
   async print() {
@@ -718,7 +846,7 @@ class AxleTalk extends HTMLElement {
     const act = acts[event.key.length === 1 ? event.key.toLowerCase() : event.key];
     if (!act || (anywhere && !acts[event.key])) return;
     event.preventDefault();
-    act();
+    this.#attempt(async () => act());
   }
 }
 

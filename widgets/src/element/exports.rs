@@ -262,12 +262,23 @@ impl Handle {
         (taking()?.file)(self, kind)
     }
 
-    /// The query of a link to what is shown.
+    /// The query of a link to what is shown. The page's own view, units and language are given as their
+    /// attributes, where the link need not name them.
     ///
     /// # Errors
     /// None once the part is here.
-    pub fn link(&self) -> Result<String, JsValue> {
-        Ok((taking()?.link)(self))
+    pub fn link(
+        &self,
+        view: Option<String>,
+        units: Option<String>,
+        lang: Option<String>,
+    ) -> Result<String, JsValue> {
+        Ok((taking()?.link)(
+            self,
+            view.as_deref(),
+            units.as_deref(),
+            lang.as_deref(),
+        ))
     }
 
     /// Code that puts the shown state into another page: `frame`, `module` or `classic`, with the
@@ -411,8 +422,9 @@ pub fn talk_step(
     changed: &str,
     units: &str,
     theme: &str,
+    width: f64,
 ) -> Result<JsValue, JsValue> {
-    (talk_here()?.step)(json, at, changed, units, theme)
+    (talk_here()?.step)(json, at, changed, units, theme, width)
 }
 
 /// The scenario at a share of the way between two steps of a talk.

@@ -5,8 +5,13 @@
 //! The inputs of a topic are attributes too; they are declared in the core's `INPUTS`. The texts stand
 //! here and not in the catalogue, because the catalogue goes into every browser.
 
+pub mod talk;
+
 #[cfg(test)]
 mod tests;
+
+use crate::visual::{View, Visual};
+use axlewright_core::topic::Topic;
 
 /// An attribute that every element has besides the inputs of its topic.
 #[derive(Debug)]
@@ -26,6 +31,8 @@ pub struct Attribute {
 pub enum Takes {
     /// One word of these.
     Word(&'static [&'static str]),
+    /// One word of the views that the topic's figure has: [`view_words`].
+    View,
     /// Any of these words, with spaces between.
     Words(&'static [&'static str]),
     /// A text; what kind of text.
@@ -94,8 +101,27 @@ pub struct Style {
     pub light: &'static str,
     /// Value on a dark page.
     pub dark: &'static str,
-    /// What it colours.
+    /// What it takes, as CSS writes the syntax of a value.
+    pub syntax: &'static str,
+    /// What it does.
     pub help: &'static str,
+}
+
+/// Views that a topic's figure may begin in; the chart has its own place.
+#[must_use]
+pub fn views(topic: &Topic) -> Vec<View> {
+    let all = Visual::of(topic).map_or(&[][..], |visual| visual.views);
+    let views = all.iter().copied();
+    views.filter(|view| *view != View::Chart).collect()
+}
+
+/// What the attribute `view` takes: the words of one topic's views, or those of all topics.
+#[must_use]
+pub fn view_words(topic: Option<&Topic>) -> Vec<&'static str> {
+    let own = topic.map(views);
+    let known = |view: &View| own.as_ref().is_none_or(|own| own.contains(view));
+    let all = View::ALL.into_iter().filter(|view| *view != View::Chart);
+    all.filter(known).map(View::word).collect()
 }
 
 /// Attributes of every element.
@@ -132,9 +158,9 @@ pub const ATTRIBUTES: &[Attribute] = &[
     },
     Attribute {
         name: "view",
-        takes: Takes::Word(&["side", "plan"]),
+        takes: Takes::View,
         default: "the first view of the topic",
-        help: "View in which the figure begins: from the side, or from above. The chart has its own place.",
+        help: "View in which the figure begins: from the side, from above, or bars. Each topic has some of them. The chart has its own place.",
     },
     Attribute {
         name: "reveal",
@@ -433,11 +459,28 @@ const fn style(
         name,
         light,
         dark,
+        syntax: "<color>",
         help,
     }
 }
 
-/// Custom properties of every element. Charts take them where they are written as six hexadecimal
+/// A custom property that is the same on every page.
+const fn measure(
+    name: &'static str,
+    value: &'static str,
+    syntax: &'static str,
+    help: &'static str,
+) -> Style {
+    Style {
+        name,
+        light: value,
+        dark: value,
+        syntax,
+        help,
+    }
+}
+
+/// Custom properties of every element. Charts take colours where they are written as six hexadecimal
 /// digits.
 #[rustfmt::skip]
 pub const STYLES: &[Style] = &[
@@ -454,6 +497,9 @@ pub const STYLES: &[Style] = &[
     style("--axle-rear-text", "#b84f00", "#f08a3e", "Text about the rear axle."),
     style("--axle-tractive-text", "#007a58", "#2fbf93", "Text about tractive forces."),
     style("--axle-inertia-text", "#7a4b8f", "#c39ad8", "Text about inertia and yaw."),
+    measure("--axle-space", "1", "<number>", "The distances between the parts are multiplied by it."),
+    measure("--axle-text-size", "1em", "<length>", "Size of the text. Without it that of the page."),
+    measure("--axle-font", "inherit", "<custom-ident>+ | <string>", "Font family. Without it that of the page. It may be set on the page as a whole."),
 ];
 
 /// What the script exports besides its default, which is `init`.
@@ -488,9 +534,9 @@ pub const FUNCTIONS: &[Member] = &[
     Member {
         name: "talk",
         kind: MemberKind::ReadOnly(
-            "{ init(topics: string[]): Promise<void>; read(json: string): { title: string; lang: string; steps: Record<string, unknown>[] }; step(json: string, at: number, changed: string, units: string, theme: string): Record<string, unknown>; between(json: string, from: number, to: number, share: number): Record<string, unknown> }",
+            "{ init(topics: string[]): Promise<void>; read(json: string): { title: string; lang: string; steps: Record<string, unknown>[] }; step(json: string, at: number, changed: string, units: string, theme: string, width?: number): Record<string, unknown>; between(json: string, from: number, to: number, share: number): Record<string, unknown>; text(url: URL, signal?: AbortSignal): Promise<string>; checked(json: string): string }",
         ),
-        help: "What `<axle-talk>` asks: reads a talk, says and draws one of its steps, and gives the scenario on the way between two steps. A talk is JSON text.",
+        help: "What `<axle-talk>` asks: reads a talk, says and draws one of its steps, and gives the scenario on the way between two steps. A talk is JSON text; `text` reads a file and `checked` a text within the bounds of a scenario.",
     },
     Member {
         name: "provokeTrap",

@@ -254,6 +254,7 @@ impl Model {
                 state.current = current;
             }
             state.problem = None;
+            state.ahead = false;
             state.report = Some(report);
             state.redraw(visual);
         });
@@ -263,7 +264,10 @@ impl Model {
     /// Shows a refusal and tells the page; the last good answer stays.
     pub(super) fn refuse(&self, problem: Problem) {
         self.tell_problem(&problem);
-        self.update(|state| state.problem = Some(problem));
+        self.update(|state| {
+            state.ahead = false;
+            state.problem = Some(problem);
+        });
     }
 
     /// Tells the page of a refusal.
@@ -410,7 +414,10 @@ impl Model {
                 }
                 Ok(false) => {
                     self.tell("axle-change", &complete.to_tree());
-                    self.update(|state| state.current = next);
+                    self.update(|state| {
+                        state.current = next;
+                        state.ahead = true;
+                    });
                     self.work_on(work);
                     return true;
                 }

@@ -84,6 +84,8 @@ pub(super) struct State {
     pub(super) charts: u32,
     /// Whether an answer is being worked on.
     pub(super) working: bool,
+    /// Whether what was asked for has no answer yet, because it is worked on.
+    pub(super) ahead: bool,
     /// The question that the page asks, if it asks one.
     pub(super) quiz: Option<Quiz>,
 }
@@ -112,6 +114,7 @@ impl State {
             chart: None,
             charts: 0,
             working: false,
+            ahead: false,
             quiz: None,
         }
     }
@@ -184,8 +187,14 @@ impl State {
         self.controls.is_none() || self.control_paths(visual).contains(&path)
     }
 
-    /// Value of an input as it is shown, SI.
+    /// Value of an input as it is shown, SI. While its answer is worked on, a slider stays where the reader
+    /// has put it.
     pub(super) fn number(&self, path: &str) -> Option<f64> {
+        if self.ahead
+            && let Some(number) = self.current.number(path)
+        {
+            return Some(number);
+        }
         self.report.as_ref()?.scenario.number(path)
     }
 }

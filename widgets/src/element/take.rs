@@ -3,14 +3,14 @@
 
 use super::embed::{Embed, EmbedKind, embed_code};
 use super::exports::{Handle, error_of, unknown_kind};
-use super::model::to_js;
+use super::model::{Model, to_js};
 use super::state::State;
 use crate::difference::file_name;
 use crate::figure::{Chart, Theme};
 use crate::figure_file::{figure_file, scenario_toml};
 use crate::table::{chart_csv, chart_html, chart_tree, csv};
 use crate::visual::{Look, View};
-use axlewright_core::link::link_query;
+use axlewright_core::link::{link_query, push_parameter};
 use axlewright_core::units::System;
 use axlewright_core::words::Lang;
 use js_sys::{Object, Reflect};
@@ -20,7 +20,7 @@ use wasm_bindgen::prelude::*;
 pub(crate) struct Take {
     pub(super) figure: fn(&Handle, &str) -> Result<JsValue, JsValue>,
     pub(super) file: fn(&Handle, &str) -> Result<JsValue, JsValue>,
-    pub(super) link: fn(&Handle) -> String,
+    pub(super) link: fn(&Handle, Option<&str>, Option<&str>, Option<&str>) -> String,
     pub(super) embed: fn(&Handle, &str, &str, &str) -> String,
     pub(super) working: fn(&Handle, &str, &str) -> String,
     pub(super) table: fn(&Handle, &str) -> Result<JsValue, JsValue>,
@@ -99,10 +99,41 @@ fn file(handle: &Handle, kind: &str) -> Result<JsValue, JsValue> {
     Ok(file.into())
 }
 
-/// The query of a link to what is shown.
-fn link(handle: &Handle) -> String {
-    let author = handle.model.peek(|state| state.author.clone());
-    link_query(handle.model.visual.topic, &handle.model.scenario(), &author)
+/// The query of a link to what is shown: what differs from the page's own inputs, view, units and
+/// language. The last three are given as their attributes; those that the address names already are not,
+/// and are written whatever they are.
+fn link(handle: &Handle, view: Option<&str>, units: Option<&str>, lang: Option<&str>) -> String {
+    let model = handle.model;
+    let author = model.peek(|state| state.author.clone());
+    let mut query = link_query(model.visual.topic, &model.scenario(), &author);
+    let own = [
+        view.map(|word| {
+            model
+                .visual
+                .view(word)
+                .unwrap_or(model.visual.views[0])
+                .word()
+        }),
+        units.map(|word| if word == "us" { "us" } else { "si" }),
+        lang.map(|tag| Lang::from_tag(tag).tag()),
+    ];
+    for ((name, now), own) in settings(model).into_iter().zip(own) {
+        if own != Some(now) {
+            push_parameter(&mut query, name, now);
+        }
+    }
+    query
+}
+
+/// The settings besides the inputs that a reader may have changed.
+fn settings(model: Model) -> [(&'static str, &'static str); 3] {
+    let (view, lang, system) = model.peek(|s| (s.view, s.lang, s.system));
+    let units = if system == System::Us { "us" } else { "si" };
+    [
+        ("view", view.word()),
+        ("units", units),
+        ("lang", lang.tag()),
+    ]
 }
 
 /// Code that puts the shown state into another page: `frame`, `module` or `classic`, with the
@@ -114,24 +145,17 @@ fn embed(handle: &Handle, kind: &str, folder: &str, integrity: &str) -> String {
         _ => EmbedKind::Classic,
     };
     let visual = handle.model.visual;
-    let (view, lang, system) = handle.model.peek(|s| (s.view, s.lang, s.system));
-    let mut settings = Vec::new();
-    if view != visual.views[0] {
-        settings.push(("view", view.word()));
-    }
-    if system == System::Us {
-        settings.push(("units", "us"));
-    }
-    if lang != Lang::English {
-        settings.push(("lang", lang.tag()));
-    }
+    // What an element has that is told nothing goes without saying.
+    let plain = [visual.views[0].word(), "si", "en"];
+    let mut settings = settings(handle.model).to_vec();
+    settings.retain(|(_, word)| !plain.contains(word));
     let embed = Embed {
         topic: visual.topic,
         scenario: &handle.model.scenario(),
         settings: &settings,
         folder,
         integrity,
-        lang,
+        lang: handle.model.peek(|s| s.lang),
     };
     embed_code(kind, &embed)
 }

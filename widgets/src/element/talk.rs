@@ -4,21 +4,25 @@
 use super::exports::error_of;
 use super::model::{to_js, tree_of};
 use super::parts;
-use crate::figure::Theme;
-use crate::talk::{checked, sheet};
+use crate::figure::number::within;
+use crate::figure::{NARROW, Theme, WIDE};
+use crate::talk::{checked, sheet, sizes, working};
 use crate::visual::Visual;
 use axlewright_core::talk::{Fault, Right, Step, Talk, between};
 use axlewright_core::topic::Topic;
 use axlewright_core::units::System;
-use axlewright_core::words::Lang;
+use axlewright_core::words::{self, Lang};
 use axlewright_core::{Problem, Scenario, Tree};
 use js_sys::Reflect;
 use wasm_bindgen::JsValue;
 
+/// Says and draws a step: the talk as JSON, which step, what was changed, units, what is wanted besides, width.
+type SayStep = fn(&str, usize, &str, &str, &str, f64) -> Result<JsValue, JsValue>;
+
 /// What a talk asks, as the part of the wasm that holds it brings it.
 pub(crate) struct Asked {
     pub(super) outline: fn(&str) -> Result<JsValue, JsValue>,
-    pub(super) step: fn(&str, usize, &str, &str, &str) -> Result<JsValue, JsValue>,
+    pub(super) step: SayStep,
     pub(super) between: fn(&str, usize, usize, f64) -> Result<JsValue, JsValue>,
 }
 
@@ -94,7 +98,8 @@ fn step_tree(step: &Step) -> Tree {
 
 /// One step with its numbers: scenario, sentence, note, the right answer of its question. `changed` is
 /// what the speaker has changed, as JSON; empty for nothing. With a theme (`light`, `print`) also the figure
-/// as SVG, its description and the working, as they stand in a handout.
+/// as SVG, laid out for `width` (0: as on paper), and its description; in `print` the working too. With
+/// `sizes` instead widths of the picture, each with its height.
 ///
 /// # Errors
 /// An `Error` of the scenario or the talk.
@@ -104,6 +109,7 @@ fn step(
     changed: &str,
     units: &str,
     theme: &str,
+    width: f64,
 ) -> Result<JsValue, JsValue> {
     let talk = read(json)?;
     let step = talk.steps.get(at).ok_or(JsValue::NULL)?;
@@ -119,7 +125,10 @@ fn step(
         _ => Scenario::default(),
     };
     let mut report = step.report(&changed).map_err(|p| error_of(&p))?;
-    let tell = |said: Result<String, _>| said.unwrap_or_default();
+    // A talk that was read has every value; what the speaker has changed may take one away.
+    let tell = |said: Result<String, _>| {
+        said.unwrap_or_else(|_| words::get(talk.lang, "talk.gone").into())
+    };
     let mut tree = Tree::map();
     tree.set("scenario", report.scenario.to_tree());
     tree.set(
@@ -136,18 +145,33 @@ fn step(
             tree.set("choice", Tree::Number(choice as f64));
         }
     }
-    if !theme.is_empty() {
+    if theme == "sizes" {
+        let visual = look(step.topic).ok_or(JsValue::NULL)?;
+        let found = sizes(visual, step, &report, talk.lang, system).map_err(|p| error_of(&p))?;
+        let pairs = found
+            .iter()
+            .map(|pair| Tree::List(pair.map(Tree::Number).into()));
+        tree.set("sizes", Tree::List(pairs.collect()));
+    } else if !theme.is_empty() {
         let theme = if theme == "light" {
             Theme::Light
         } else {
             Theme::Print
         };
         let visual = look(step.topic).ok_or(JsValue::NULL)?;
-        let sheet = sheet(visual, step, &mut report, talk.lang, system, theme);
+        let width = if width > 0.0 {
+            within(width, NARROW, WIDE)
+        } else {
+            WIDE
+        };
+        let sheet = sheet(visual, step, &report, talk.lang, system, theme, width);
         let sheet = sheet.map_err(|p| error_of(&p))?;
         tree.set("svg", Tree::Text(sheet.svg));
         tree.set("description", Tree::Text(sheet.description));
-        tree.set("working", Tree::Text(sheet.working));
+        if theme == Theme::Print {
+            let working = working(step, &mut report, talk.lang);
+            tree.set("working", Tree::Text(working));
+        }
     }
     Ok(to_js(&tree))
 }

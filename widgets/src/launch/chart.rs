@@ -32,6 +32,8 @@ fn style(phase: Phase) -> (Role, Dash) {
         Phase::AllGrip => (Role::Tractive, Dash::DashDot),
         Phase::Torque => (Role::Ink, Dash::Dots),
         Phase::Power => (Role::Ink, Dash::Solid),
+        Phase::Battery => (Role::Inertia, Dash::Solid),
+        Phase::MotorSpeed => (Role::Soft, Dash::Short),
     }
 }
 

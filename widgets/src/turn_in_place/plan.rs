@@ -72,6 +72,11 @@ fn patches(question: &Question, turn: &Turn) -> Option<Patches> {
     })
 }
 
+/// The largest circle of friction \[N\].
+fn circle_n(question: &Question) -> f64 {
+    0.5 * question.front.friction * question.front.load_n.max(question.rear.load_n)
+}
+
 pub(super) fn plan(
     scenario: &Scenario,
     question: &Question,
@@ -88,7 +93,14 @@ pub(super) fn plan(
     );
     let chassis = &question.chassis;
     let reason = voice.word(&format!("reason.{}", answer.verdict.word()));
-    let largest_n = 0.5 * question.front.friction * question.front.load_n.max(question.rear.load_n);
+    // The pinned circles are drawn to the same scale, so they must have room too.
+    let pinned = look
+        .pinned
+        .and_then(|pinned| Question::from_scenario(pinned).ok());
+    let largest_n = pinned
+        .iter()
+        .map(circle_n)
+        .fold(circle_n(question), f64::max);
     let scale = ForceScale::fit_plan(scale_step(largest_n), look.width);
     let shown = answer.turn.unwrap_or(turn);
     let patches = patches(question, &shown);
@@ -98,10 +110,7 @@ pub(super) fn plan(
     } else {
         voice.fill("figure.turn_in_place.title_cannot", &[layout.name()])
     };
-    let ghost = look.pinned.and_then(|pinned| {
-        let question = Question::from_scenario(pinned).ok()?;
-        patches_of(&question)
-    });
+    let ghost = pinned.as_ref().and_then(patches_of);
     let wheels = match &patches {
         Some(patches) if turns => wheels(question, patches, ghost.as_ref(), yaw_rad_s),
         _ => [(); 4].map(|()| PlanWheel::default()),
