@@ -6,7 +6,7 @@ mod chart;
 use crate::figure::{Scene, SideView, side_view};
 use crate::side::SideState;
 use crate::visual::{Drawing, Look, View, Visual, Voice};
-use axlewright_core::launch::{AxleLimit, Instant, Question, TOPIC, at_time};
+use axlewright_core::launch::{AxleLimit, Instant, MARK_60_MPH, Question, TOPIC, at_time, course};
 use axlewright_core::layout::Layout;
 use axlewright_core::load_transfer::AxleLoads;
 use axlewright_core::units::Dimension as D;
@@ -101,11 +101,16 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Scene {
         let squat = voice.fill("figure.squat", &[&times]);
         subtitle = [&subtitle, " ", &squat].concat();
     }
-    side_view(&SideView {
-        title: voice.fill(
+    let title = if time_s > 0.0 {
+        voice.fill(
             "figure.launch.title",
             &[layout.name(), &time, &speed, &distance],
-        ),
+        )
+    } else {
+        at_the_start(voice, question, layout)
+    };
+    side_view(&SideView {
+        title,
         subtitle,
         description: voice.fill(
             "figure.launch.describe",
@@ -125,6 +130,21 @@ fn side(scenario: &Scenario, question: &Question, look: &Look) -> Scene {
         pitch_exaggeration: SQUAT_DRAWN,
         ..state.view(look)
     })
+}
+
+/// What the run will come to: before it is played there is nothing else to say of it.
+fn at_the_start(voice: Voice, question: &Question, layout: Layout) -> String {
+    let run = &course(question, layout).run;
+    match run.marks[MARK_60_MPH] {
+        Some(mark) => {
+            let time = format::with_unit(voice.fixed(mark.time_s, 2), "s");
+            voice.fill("figure.launch.title_start", &[layout.name(), &time])
+        }
+        None => {
+            let reason = voice.word(&["reason.", run.outcome.word()].concat());
+            voice.fill("figure.launch.title_start_never", &[layout.name(), &reason])
+        }
+    }
 }
 
 /// The tractive force of an axle as it is drawn: what spins up free wheels is too little to see.

@@ -13,11 +13,18 @@ use crate::traction::{self, Limit};
 use crate::turn_in_place;
 
 /// The grounds on which the traction limit is told beside that of the scenario: output and surface.
-pub const GROUNDS: [(&str, &str); 3] = [
+pub const GROUNDS: [(&str, &str); 7] = [
     ("layouts.*.limit_wet", "asphalt_wet"),
+    ("layouts.*.limit_wet_concrete", "concrete_wet"),
     ("layouts.*.limit_gravel", "gravel"),
+    ("layouts.*.limit_dry_earth", "earth_dry"),
+    ("layouts.*.limit_wet_earth", "earth_wet"),
     ("layouts.*.limit_snow", "snow"),
+    ("layouts.*.limit_ice", "ice"),
 ];
+
+/// How many traction limits are told.
+pub(super) const LIMITS: usize = GROUNDS.len() + 1;
 
 /// The room that a layout leaves.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -47,8 +54,9 @@ pub struct Measure {
     pub layout: Layout,
     /// The car as it passes 60 mph; none where it never does.
     pub mark: Option<Mark>,
-    /// Traction limit on the ground of the scenario, and on those of [`GROUNDS`].
-    pub limits: [Limit; 4],
+    /// Traction limit on the ground of the scenario, and on those of [`GROUNDS`]; none where it is only
+    /// judged whether the layout meets the brief.
+    pub limits: Option<[Limit; LIMITS]>,
     /// Limit when it starts on the grade of the brief; a negative acceleration is that of sliding back.
     pub start: Limit,
     /// Largest yaw moment that its motors add in a turn \[N·m\]; none where that is not known.
@@ -119,7 +127,7 @@ pub(super) fn yaw_moments(scenario: &Scenario) -> Vec<(Layout, f64)> {
 pub(super) struct Questions {
     pub(super) launch: launch::Question,
     pub(super) energy: idle_drag::Question,
-    grounds: [traction::Question; 4],
+    grounds: Option<[traction::Question; LIMITS]>,
     start: traction::Question,
     turn: turn_in_place::Question,
     vehicle: packaging::Vehicle,
@@ -127,14 +135,24 @@ pub(super) struct Questions {
 
 impl Questions {
     pub(super) fn from_scenario(scenario: &Scenario) -> Result<Self, Problem> {
+        let judging = Self::to_judge(scenario)?;
+        let mut grounds = [traction::Question::from_scenario(scenario)?; LIMITS];
+        for (ground, (_, kind)) in grounds.iter_mut().skip(1).zip(GROUNDS) {
+            *ground = traction::Question::from_scenario(&on_ground(scenario, kind, None)?)?;
+        }
+        Ok(Self {
+            grounds: Some(grounds),
+            ..judging
+        })
+    }
+
+    /// As far as the brief asks: without the limits on every ground.
+    pub(super) fn to_judge(scenario: &Scenario) -> Result<Self, Problem> {
         let word = |path| scenario.word(path).unwrap_or_default();
         let start_grade = scenario.number("choice.start_grade");
         let mut start = on_ground(scenario, word("choice.start_surface"), start_grade)?;
         start.set("traction.motor_limit", "as_fitted")?;
         let turn = on_ground(scenario, word("choice.turn_surface"), None)?;
-        let ground =
-            |kind: &str| traction::Question::from_scenario(&on_ground(scenario, kind, None)?);
-        let [(_, wet), (_, gravel), (_, snow)] = GROUNDS;
         // What packaging needs and no other topic asks for.
         for path in [
             "vehicle.max_steer_angle",
@@ -146,12 +164,7 @@ impl Questions {
         Ok(Self {
             launch: launch::Question::from_scenario(scenario)?,
             energy: idle_drag::Question::from_scenario(scenario)?,
-            grounds: [
-                traction::Question::from_scenario(scenario)?,
-                ground(wet)?,
-                ground(gravel)?,
-                ground(snow)?,
-            ],
+            grounds: None,
             start: traction::Question::from_scenario(&start)?,
             turn: turn_in_place::Question::from_scenario(&turn)?,
             vehicle: packaging::Vehicle::from_scenario(scenario)?,
@@ -165,10 +178,16 @@ impl Questions {
             cycle,
             yaw_n_m,
         } = found;
-        let mut limits = [traction::limit(&self.grounds[0], layout)?; 4];
-        for (limit, ground) in limits.iter_mut().zip(&self.grounds).skip(1) {
-            *limit = traction::limit(ground, layout)?;
-        }
+        let limits = match &self.grounds {
+            Some(grounds) => {
+                let mut limits = [traction::limit(&grounds[0], layout)?; LIMITS];
+                for (limit, ground) in limits.iter_mut().zip(grounds).skip(1) {
+                    *limit = traction::limit(ground, layout)?;
+                }
+                Some(limits)
+            }
+            None => None,
+        };
         let energy_j_m = cycle.map(|(energy_j, distance_m)| energy_j / distance_m);
         let battery_j = self.energy.battery_j;
         let lasts = energy_j_m.filter(|energy| *energy > 0.0).zip(battery_j);

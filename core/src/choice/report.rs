@@ -1,5 +1,6 @@
 //! The topic's table, its readings and its working.
 
+use super::measure::LIMITS;
 use super::work::compared;
 use super::{Answer, GROUNDS, Judged, Measure, Space, VARIED, answer};
 use crate::error::Problem;
@@ -148,8 +149,12 @@ const OUTPUTS: &[Output] = &[
     quantity("layouts.*.room_share", "p_s", D::Ratio, 2, false),
     quantity("layouts.*.limit", "a_x", D::Acceleration, 3, false),
     quantity("layouts.*.limit_wet", "a_w", D::Acceleration, 3, false),
+    quantity("layouts.*.limit_wet_concrete", "a_c", D::Acceleration, 3, false),
     quantity("layouts.*.limit_gravel", "a_v", D::Acceleration, 3, false),
+    quantity("layouts.*.limit_dry_earth", "a_d", D::Acceleration, 3, false),
+    quantity("layouts.*.limit_wet_earth", "a_e", D::Acceleration, 3, false),
     quantity("layouts.*.limit_snow", "a_s", D::Acceleration, 3, false),
+    quantity("layouts.*.limit_ice", "a_i", D::Acceleration, 3, false),
     quantity("layouts.*.start_margin", "a_m", D::Acceleration, 2, false),
     quantity("layouts.*.yaw_moment", "M_z", D::Torque, 3, false),
     plain("layouts.*.turns_in_place", OutputKind::Flag),
@@ -217,6 +222,18 @@ const SHARES: [(&str, &str); 4] = [
     ("s_c", "c_b"),
     ("s_e", "e_b"),
     ("s_s", "p_b"),
+];
+
+/// Traction limits in the order of the measure: output and symbol.
+const LIMIT_NAMES: [(&str, &str); LIMITS] = [
+    ("layouts.*.limit", "a_x"),
+    (GROUNDS[0].0, "a_w"),
+    (GROUNDS[1].0, "a_c"),
+    (GROUNDS[2].0, "a_v"),
+    (GROUNDS[3].0, "a_d"),
+    (GROUNDS[4].0, "a_e"),
+    (GROUNDS[5].0, "a_s"),
+    (GROUNDS[6].0, "a_i"),
 ];
 
 /// Counts of parts: output, its name in the words, symbol, symbol of the cost.
@@ -317,7 +334,7 @@ fn add_layout(readings: &mut Readings, measure: &Measure, cost: f64) {
     some("layouts.*.energy_per_km", measure.energy_j_m);
     some("layouts.*.range", measure.range_m);
     some("layouts.*.room_share", Some(measure.space.free_share));
-    for (path, limit) in limit_paths().into_iter().zip(&measure.limits) {
+    for ((path, _), limit) in LIMIT_NAMES.iter().zip(measure.limits.iter().flatten()) {
         some(path, Some(limit.acceleration_m_s2));
     }
     some(
@@ -332,11 +349,6 @@ fn add_layout(readings: &mut Readings, measure: &Measure, cost: f64) {
     }
     some("layouts.*.parts", Some(f64::from(measure.parts.total())));
     add("layouts.*.turns_in_place", flag(measure.turn.feasible()));
-}
-
-fn limit_paths() -> [&'static str; 4] {
-    let [(wet, _), (gravel, _), (snow, _)] = GROUNDS;
-    ["layouts.*.limit", wet, gravel, snow]
 }
 
 fn working(scenario: &Scenario) -> Result<Vec<Step>, Problem> {
@@ -406,9 +418,8 @@ fn write_layout(sheet: &mut Sheet, measure: &Measure, judged: &Judged, mass_kg: 
     }
     write_parts(sheet, measure, judged.cost);
     write_energy(sheet, measure);
-    let symbols = ["a_x", "a_w", "a_v", "a_s"];
-    for ((path, symbol), limit) in limit_paths().into_iter().zip(symbols).zip(&measure.limits) {
-        write_limit(sheet, (path, symbol), limit, mass_kg);
+    for (name, limit) in LIMIT_NAMES.iter().zip(measure.limits.iter().flatten()) {
+        write_limit(sheet, *name, limit, mass_kg);
     }
     let path = ("layouts.*.start_margin", "a_m");
     write_limit(sheet, path, &measure.start, mass_kg);

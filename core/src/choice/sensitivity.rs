@@ -219,7 +219,7 @@ fn recommend(scenario: &Scenario, base: &Base, again: bool) -> Result<Option<Lay
     if !again {
         return Ok(decide(&brief, &base.measures, false).recommended);
     }
-    let questions = Questions::from_scenario(scenario)?;
+    let questions = Questions::to_judge(scenario)?;
     let mut measures = Vec::new();
     for (known, before_s) in base.measures.iter().zip(&base.ideal_s) {
         let now_s = ideal_s(&questions.launch, known.layout);

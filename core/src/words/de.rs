@@ -520,6 +520,8 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("figure.launch.power", "Die Leistung der Motoren begrenzt"),
     ("figure.launch.rear_grip", "Die Hinterreifen begrenzen"),
     ("figure.launch.title", "{0} nach {1}: {2}, {3} vom Start"),
+    ("figure.launch.title_start", "{0} am Start: 60 mph nach {1}"),
+    ("figure.launch.title_start_never", "{0} am Start: {1}"),
     ("figure.launch.torque", "Das Moment der Motoren begrenzt"),
     ("figure.line.asked", "verlangt"),
     ("figure.line.available", "ein Motor hat"),
@@ -837,6 +839,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.turn_in_place.title_cannot",
         "{0} kann nicht auf der Stelle wenden",
+    ),
+    (
+        "figure.turn_in_place.title_torque",
+        "Wenden auf der Stelle verlangt {0} an jedem Rad",
     ),
     (
         "figure.turn_in_place.trace",
@@ -1701,9 +1707,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.choice.half_shafts", "Seitenwellen"),
     ("output.choice.inverters", "Umrichter"),
     ("output.choice.limit", "Traktionsgrenze"),
+    (
+        "output.choice.limit_dry_earth",
+        "Traktionsgrenze, trockener Erdweg",
+    ),
     ("output.choice.limit_gravel", "Traktionsgrenze, Schotter"),
+    ("output.choice.limit_ice", "Traktionsgrenze, Eis"),
     ("output.choice.limit_snow", "Traktionsgrenze, Schnee"),
     ("output.choice.limit_wet", "Traktionsgrenze, nasser Asphalt"),
+    (
+        "output.choice.limit_wet_concrete",
+        "Traktionsgrenze, nasser Beton",
+    ),
+    (
+        "output.choice.limit_wet_earth",
+        "Traktionsgrenze, nasser Erdweg",
+    ),
     ("output.choice.motors", "Motoren"),
     ("output.choice.on_pareto_front", "auf der Paretofront"),
     ("output.choice.parts", "Teile"),

@@ -505,6 +505,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.launch.title",
         "{0} after {1}: {2}, {3} from the start",
     ),
+    (
+        "figure.launch.title_start",
+        "{0} at the start: 60 mph after {1}",
+    ),
+    ("figure.launch.title_start_never", "{0} at the start: {1}"),
     ("figure.launch.torque", "The motors' torque limits"),
     ("figure.line.asked", "asked for"),
     ("figure.line.available", "one motor has"),
@@ -801,6 +806,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.turn_in_place.title_cannot",
         "{0} cannot turn in place",
+    ),
+    (
+        "figure.turn_in_place.title_torque",
+        "Turning in place takes {0} at each wheel",
     ),
     (
         "figure.turn_in_place.trace",
@@ -1644,9 +1653,22 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.choice.half_shafts", "half shafts"),
     ("output.choice.inverters", "inverters"),
     ("output.choice.limit", "traction limit"),
+    (
+        "output.choice.limit_dry_earth",
+        "traction limit, dry earth road",
+    ),
     ("output.choice.limit_gravel", "traction limit, gravel"),
+    ("output.choice.limit_ice", "traction limit, ice"),
     ("output.choice.limit_snow", "traction limit, snow"),
     ("output.choice.limit_wet", "traction limit, wet asphalt"),
+    (
+        "output.choice.limit_wet_concrete",
+        "traction limit, wet concrete",
+    ),
+    (
+        "output.choice.limit_wet_earth",
+        "traction limit, wet earth road",
+    ),
     ("output.choice.motors", "motors"),
     ("output.choice.on_pareto_front", "on the Pareto front"),
     ("output.choice.parts", "parts"),

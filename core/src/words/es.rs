@@ -517,6 +517,11 @@ pub(super) const WORDS: &[(&str, &str)] = &[
         "figure.launch.title",
         "{0} tras {1}: {2}, a {3} de la salida",
     ),
+    (
+        "figure.launch.title_start",
+        "{0} en la salida: 60 mph tras {1}",
+    ),
+    ("figure.launch.title_start_never", "{0} en la salida: {1}"),
     ("figure.launch.torque", "Limita el par de los motores"),
     ("figure.line.asked", "pedida"),
     ("figure.line.available", "da un motor"),
@@ -825,6 +830,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     (
         "figure.turn_in_place.title_cannot",
         "{0} no puede girar en el sitio",
+    ),
+    (
+        "figure.turn_in_place.title_torque",
+        "Girar en el sitio pide {0} en cada rueda",
     ),
     (
         "figure.turn_in_place.trace",
@@ -1758,11 +1767,24 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("output.choice.half_shafts", "semiejes"),
     ("output.choice.inverters", "inversores"),
     ("output.choice.limit", "límite de tracción"),
+    (
+        "output.choice.limit_dry_earth",
+        "límite de tracción, camino de tierra seco",
+    ),
     ("output.choice.limit_gravel", "límite de tracción, grava"),
+    ("output.choice.limit_ice", "límite de tracción, hielo"),
     ("output.choice.limit_snow", "límite de tracción, nieve"),
     (
         "output.choice.limit_wet",
         "límite de tracción, asfalto mojado",
+    ),
+    (
+        "output.choice.limit_wet_concrete",
+        "límite de tracción, hormigón mojado",
+    ),
+    (
+        "output.choice.limit_wet_earth",
+        "límite de tracción, camino de tierra mojado",
     ),
     ("output.choice.motors", "motores"),
     ("output.choice.on_pareto_front", "en el frente de Pareto"),

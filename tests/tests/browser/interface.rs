@@ -90,7 +90,7 @@ async fn every_public_member_of_a_talk_is_in_its_tables_and_the_other_way_round(
     let seen = window
         .run(
             "const talk = document.querySelector('axle-talk'); await customElements.whenDefined('axle-talk');\
-             for (let i = 0; i < 200 && !talk.steps; i++) await new Promise(r => setTimeout(r, 50));\
+             for (let i = 0; i < 200 && !talk.shadowRoot.querySelector('.said')?.textContent; i++) await new Promise(r => setTimeout(r, 50));\
              return [Object.getOwnPropertyNames(Object.getPrototypeOf(talk)), Object.getOwnPropertyNames(talk),\
                [...talk.shadowRoot.querySelectorAll('[part]')].filter(e => !e.matches('[part] .working *')).map(e => e.getAttribute('part')),\
                talk.constructor.observedAttributes];",

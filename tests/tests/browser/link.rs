@@ -109,7 +109,7 @@ async fn a_copied_link_brings_back_view_units_and_language() {
     window.visit("one.html").await;
     window
         .run(
-            "document.querySelector('#place').innerHTML = '<axle-traction vehicle=esker view=side units=us></axle-traction>';",
+            "document.querySelector('#place').innerHTML = '<axle-traction vehicle=esker layouts=\"F1 R1 F1R1\" layout=R1 view=side units=us></axle-traction>';",
         )
         .await;
     window.ready("axle-traction").await;

@@ -105,10 +105,8 @@ async fn a_turn_in_place_stands_still_until_it_is_played_and_leaves_its_traces()
         ))
         .await;
     let text = |name: &str| seen[name].as_str().unwrap_or("").to_owned();
-    assert_eq!(
-        text("still"),
-        "Turning in place: every contact patch slides"
-    );
+    let still = "Turning in place takes ";
+    assert!(text("still").starts_with(still), "{seen}");
     assert_eq!(seen["given"], json!(null), "no time is given: {seen}");
     assert_eq!(text("label"), "time shown");
     assert!(seen["end"].as_f64() > Some(6.0), "{seen}");

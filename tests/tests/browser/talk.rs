@@ -31,7 +31,7 @@ pub(crate) async fn opened(window: &Window) {
 
 pub(crate) async fn begun(window: &Window) {
     let script = "await customElements.whenDefined('axle-talk');\
-        for (let i = 0; i < 100 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
+        for (let i = 0; i < 400 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
         return talk.said;";
     let said = within(window, script).await;
     assert_ne!(said, "", "the talk does not begin");
@@ -248,7 +248,7 @@ async fn a_question_waits_for_a_prediction() {
     assert_eq!(again["question"], Value::Null);
     // Hands are counted where there are choices: the second talk asks for the larger of two.
     let hands = "const talk = document.querySelectorAll('axle-talk')[1]; const root = talk.shadowRoot;\
-        for (let i = 0; i < 100 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
+        for (let i = 0; i < 400 && !talk.said; i++) await new Promise(r => setTimeout(r, 50));\
         const shown = (act) => new Promise((done) => talk.addEventListener('axle-step', (e) => done(e.detail), { once: true }, act()));\
         await shown(() => talk.goTo(2));\
         const more = root.querySelectorAll('.question .hand button'); more[0].click(); more[1].click(); more[1].click();\
@@ -783,7 +783,7 @@ async fn the_built_file_is_whole_and_small() {
     let all = place("all.toml");
     let steps: String = axlewright_core::topic::TOPICS
         .iter()
-        .map(|topic| format!("[[steps]]\ntopic = \"{}\"\n", topic.name))
+        .map(|topic| format!("[[steps]]\ntopic = \"{}\"\nsay = \"Ein Bild.\"\n", topic.name))
         .collect();
     std::fs::write(&all, format!("title = \"T\"\nlang = \"de\"\n{steps}")).expect("written");
     let site = |name: &str| {

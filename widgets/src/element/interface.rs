@@ -400,6 +400,10 @@ pub const PARTS: &[Part] = &[
         help: "The figure.",
     },
     Part {
+        name: "playback",
+        help: "Play, pause, step and time, where something moves.",
+    },
+    Part {
         name: "controls",
         help: "The inputs that the reader may move.",
     },

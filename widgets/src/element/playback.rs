@@ -85,7 +85,10 @@ pub(super) fn playback(model: Model) -> Option<AnyView> {
     ];
     Some(
         row.into_iter()
-            .fold(tag("div", "playback"), |all, part| all.with(part.view()))
+            .fold(
+                tag("div", "playback").fixed("part", "playback"),
+                |all, part| all.with(part.view()),
+            )
             .view(),
     )
 }

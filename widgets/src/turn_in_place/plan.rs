@@ -105,10 +105,13 @@ pub(super) fn plan(
     let shown = answer.turn.unwrap_or(turn);
     let patches = patches(question, &shown);
     let yaw_rad_s = spin.map_or(1.0, |spin| spin.yaw_rate_rad_s);
-    let title = if answer.verdict.feasible() {
-        voice.word("figure.turn_in_place.title")
-    } else {
-        voice.fill("figure.turn_in_place.title_cannot", &[layout.name()])
+    let title = match (
+        answer.verdict.feasible(),
+        wheel_torque(voice, question, &shown),
+    ) {
+        (true, Some(torque)) => voice.fill("figure.turn_in_place.title_torque", &[&torque]),
+        (true, None) => voice.word("figure.turn_in_place.title"),
+        _ => voice.fill("figure.turn_in_place.title_cannot", &[layout.name()]),
     };
     let ghost = pinned.as_ref().and_then(patches_of);
     let wheels = match &patches {
@@ -295,6 +298,13 @@ fn notes(
     notes
 }
 
+/// What a motor gives at its wheel, where the wheel's radius is known.
+fn wheel_torque(voice: Voice, question: &Question, turn: &Turn) -> Option<String> {
+    let force_n = 0.5 * (turn.front_force_n + turn.rear_force_n);
+    let radius_m = question.wheel_radius_m?;
+    Some(voice.quantity(radius_m * force_n, D::Torque, 4))
+}
+
 fn describe(
     voice: Voice,
     question: &Question,
@@ -309,12 +319,7 @@ fn describe(
             &[layout.name(), reason],
         );
     }
-    let force_n = 0.5 * (turn.front_force_n + turn.rear_force_n);
-    let torque = question
-        .wheel_radius_m
-        .map_or_else(String::new, |radius_m| {
-            voice.quantity(radius_m * force_n, D::Torque, 4)
-        });
+    let torque = wheel_torque(voice, question, turn).unwrap_or_default();
     voice.fill(
         "figure.turn_in_place.describe",
         &[
