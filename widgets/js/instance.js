@@ -61,11 +61,13 @@ const guard = (instance, exports) => {
 const guardedWebAssembly = (instance) => Object.create(WebAssembly, {
   instantiate: {
     value: async (module, imports) => {
-      // How Rust would fetch a part; it asks for none that is not there.
-      const parts = Object.fromEntries(Object.keys(PARTS).map((part) => [
-        `__wasm_split_load_${part}`,
-        (told, data) => exports.__indirect_function_table.get(told)(data, instance.parts.has(part)),
-      ]));
+      // How Rust would fetch a part; it asks for none that is not there. A talk's file may hold fewer parts
+      // than the module names.
+      const asked = WebAssembly.Module.imports(module).filter((one) => one.module === "parts");
+      const parts = Object.fromEntries(asked.map(({ name }) => {
+        const has = () => instance.parts.has(name.slice("__wasm_split_load_".length));
+        return [name, (told, data) => exports.__indirect_function_table.get(told)(data, has())];
+      }));
       const { exports } = await WebAssembly.instantiate(module, { ...imports, parts });
       instance.shared = exports;
       return { instance: { exports: guard(instance, exports) }, module };

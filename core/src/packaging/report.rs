@@ -215,18 +215,22 @@ fn write_front(sheet: &mut Sheet, wheel: &Wheel, unit_length_m: f64) {
         Nearest::Face => "w_f/2",
         Nearest::SlantedFace => "l_u/2*sin(δ_m)/cos(δ_m) + w_f/(2*cos(δ_m))",
         Nearest::Corner => "R*sin(δ_m) + w_f/2*cos(δ_m)",
-        Nearest::CornerInPassing => "sqrt(R² + (w_f/2)²)",
+        Nearest::CornerInPassing => "d_w",
     };
+    let diagonal_m = crate::math::hypot(wheel.radius_m, 0.5 * wheel.width_m);
+    let about = "step.wheel_half_diagonal";
+    let half = "sqrt(R² + (w_f/2)²)";
+    sheet.step(about, "d_w", "", half, diagonal_m, D::Length);
     let path = "front_wheel_reach";
     sheet.step("step.front_reach", "e_f", path, right, reach_m, D::Length);
     let angle_rad = crate::math::atan(0.5 * wheel.width_m / wheel.radius_m);
     let right = if nearest == Nearest::CornerInPassing {
         sheet.given("π", PI, D::Ratio);
-        "π*(R² + (w_f/2)²)"
+        "π*d_w²"
     } else if wheel.steer_rad < angle_rad {
-        "2*R*w_f + (R² + (w_f/2)²)*(4*δ_m - 2*sin(δ_m)/cos(δ_m))"
+        "2*R*w_f + d_w²*(4*δ_m - 2*sin(δ_m)/cos(δ_m))"
     } else {
-        "2*(R² + (w_f/2)²)*(δ_m + atan(w_f/(2*R))) + R*w_f - w_f²/2*sin(δ_m)/cos(δ_m)"
+        "2*d_w²*(δ_m + atan(w_f/(2*R))) + R*w_f - w_f²/2*sin(δ_m)/cos(δ_m)"
     };
     let area_m2 = wheel.swept_area_m2();
     sheet.step(

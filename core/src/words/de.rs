@@ -4394,6 +4394,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.wear_given", "Abriebbeiwert wie angegeben"),
     ("step.weight", "Gewichtskraft"),
+    (
+        "step.wheel_half_diagonal",
+        "halbe Diagonale des Rades, von oben gesehen",
+    ),
     ("step.yaw_gain", "Gierrate je Lenkwinkel"),
     (
         "step.yaw_gained",

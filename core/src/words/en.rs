@@ -4217,6 +4217,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ),
     ("step.wear_given", "wear coefficient as given"),
     ("step.weight", "weight"),
+    (
+        "step.wheel_half_diagonal",
+        "half the diagonal of the wheel, seen from above",
+    ),
     ("step.yaw_gain", "yaw rate for each steer angle"),
     (
         "step.yaw_gained",

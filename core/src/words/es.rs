@@ -4494,6 +4494,10 @@ pub(super) const WORDS: &[(&str, &str)] = &[
     ("step.wear_given", "coeficiente de desgaste dado"),
     ("step.weight", "peso"),
     (
+        "step.wheel_half_diagonal",
+        "media diagonal de la rueda, vista desde arriba",
+    ),
+    (
         "step.yaw_gain",
         "velocidad de guiñada por ángulo de dirección",
     ),

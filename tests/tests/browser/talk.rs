@@ -783,7 +783,12 @@ async fn the_built_file_is_whole_and_small() {
     let all = place("all.toml");
     let steps: String = axlewright_core::topic::TOPICS
         .iter()
-        .map(|topic| format!("[[steps]]\ntopic = \"{}\"\nsay = \"Ein Bild.\"\n", topic.name))
+        .map(|topic| {
+            format!(
+                "[[steps]]\ntopic = \"{}\"\nsay = \"Ein Bild.\"\n",
+                topic.name
+            )
+        })
         .collect();
     std::fs::write(&all, format!("title = \"T\"\nlang = \"de\"\n{steps}")).expect("written");
     let site = |name: &str| {

@@ -36,7 +36,7 @@ async fn a_new_version_arrives_under_a_moving_slider_and_nothing_stops() {
                if (!(Math.abs(front + rear - 1850 * 9.81) < 1e-6) || e.scenario.load_transfer.acceleration !== `${slider.value} g`) wrong += 1;\
                await new Promise(requestAnimationFrame); if (at % 10 === 0) await new Promise((r) => setTimeout(r, 300)); };\
              const updated = held.update(); let at = 1; const began = performance.now();\
-             while (!document.querySelector('.version button') && performance.now() - began < 20000) await step(at++);\
+             while (!document.querySelector('.version button') && performance.now() - began < 60000) await step(at++);\
              await updated; const offered = document.querySelector('.version button') !== null;\
              for (let n = 0; n < 60; n += 1) await step(at++);\
              return { offered, same: navigator.serviceWorker.controller === controller, waiting: held.waiting !== null,\

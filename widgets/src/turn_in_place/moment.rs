@@ -26,7 +26,12 @@ pub(super) fn speed_scale(question: &Question, ratio_m: f64, yaw_rad_s: f64, wid
         .abs()
         .max(along(&question.rear).abs());
     let slide_m = math::hypot(along_m, 0.5 * question.chassis.wheelbase_m());
-    slide_m * yaw_rad_s / (SLIDE_DRAWN * width.clamp(500.0, 1000.0))
+    slide_m * yaw_rad_s / longest_drawn(width)
+}
+
+/// How long the arrow of the fastest patch is in a steady turn.
+fn longest_drawn(width: f64) -> f64 {
+    SLIDE_DRAWN * width.clamp(500.0, 1000.0)
 }
 
 /// Sliding velocity of a patch over the ground, forward and to the left of the car.
@@ -137,12 +142,14 @@ pub(super) fn moment(scenario: &Scenario, question: &Question, spin: &Spin, look
         rear_motors: layout.rear().motors(),
         scale,
         scale_bar: Some(voice.scale_bar(&scale)),
+        // A car that slides down its slope outruns every turn: its arrows stay on the page.
         m_s_per_unit: speed_scale(
             question,
             spin.speed_ratio_m,
             spin.yaw_rate_rad_s,
             look.width,
-        ),
+        )
+        .max(fastest_m_s / (1.5 * longest_drawn(look.width))),
         wheels: [wheel(0), wheel(1), wheel(2), wheel(3)],
         yaw: turns.then(|| YawArrow {
             anticlockwise: true,
