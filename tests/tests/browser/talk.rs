@@ -831,11 +831,11 @@ async fn the_built_file_is_whole_and_small() {
     begun(&window).await;
     let shown = within(
         &window,
-        "const shown = []; for (let at = 0; at < talk.steps; at += 1) {\
+        "const seen = []; for (let at = 0; at < talk.steps; at += 1) {\
            await talk.goTo(at); const one = [...root.querySelector('.stage').children].find(e => e.localName.startsWith('axle-') && !e.hidden);\
-           shown.push([one.localName, one.answer !== null, root.querySelector('.notice').textContent, one.shadowRoot.querySelector('[part~=notice]').textContent]); }\
+           seen.push([one.localName, one.answer !== null, root.querySelector('.notice').textContent, one.shadowRoot.querySelector('[part~=notice]').textContent]); }\
          press('what'); await new Promise(r => setTimeout(r, 500));\
-         return [shown, root.querySelector('axle-choice').shadowRoot.querySelector('.controls').textContent];",
+         return [seen, root.querySelector('axle-choice').shadowRoot.querySelector('.controls').textContent];",
     )
     .await;
     let shown_topics = shown[0].as_array().expect("a list");
@@ -846,7 +846,7 @@ async fn the_built_file_is_whole_and_small() {
     assert!(
         shown[1]
             .as_str()
-            .is_some_and(|words| words.contains("Masse")),
+            .is_some_and(|words| words.contains("Motormoment")),
         "{shown}"
     );
     assert_eq!(window.complaints().await, Vec::<String>::new());
