@@ -183,7 +183,6 @@ fn the_same_moment_costs_brakes_what_motors_only_pass_on() {
             .trim(&question, &plain)
             .unwrap();
         let more_w = trim.wheel_power_w() - plain.wheel_power_w();
-        println!("{way:?}: {more_w} W, on paper {want_w} W");
         assert!(
             (more_w - want_w).abs() < 0.08 * 25e3,
             "{way:?}: {more_w} W, want {want_w}"
