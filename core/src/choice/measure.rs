@@ -12,19 +12,20 @@ use crate::scenario::Scenario;
 use crate::traction::{self, Limit};
 use crate::turn_in_place;
 
-/// The grounds on which the traction limit is told beside that of the scenario: output and surface.
-pub const GROUNDS: [(&str, &str); 7] = [
-    ("layouts.*.limit_wet", "asphalt_wet"),
-    ("layouts.*.limit_wet_concrete", "concrete_wet"),
-    ("layouts.*.limit_gravel", "gravel"),
-    ("layouts.*.limit_dry_earth", "earth_dry"),
-    ("layouts.*.limit_wet_earth", "earth_wet"),
-    ("layouts.*.limit_snow", "snow"),
-    ("layouts.*.limit_ice", "ice"),
+/// The grounds on which the traction limit is told beside that of the scenario: output, surface,
+/// and symbol.
+pub const GROUNDS: [(&str, &str, &str); 7] = [
+    ("layouts.*.limit_wet", "asphalt_wet", "a_w"),
+    ("layouts.*.limit_wet_concrete", "concrete_wet", "a_c"),
+    ("layouts.*.limit_gravel", "gravel", "a_v"),
+    ("layouts.*.limit_dry_earth", "earth_dry", "a_d"),
+    ("layouts.*.limit_wet_earth", "earth_wet", "a_e"),
+    ("layouts.*.limit_snow", "snow", "a_s"),
+    ("layouts.*.limit_ice", "ice", "a_i"),
 ];
 
 /// How many traction limits are told.
-pub(super) const LIMITS: usize = GROUNDS.len() + 1;
+const LIMITS: usize = GROUNDS.len() + 1;
 
 /// The room that a layout leaves.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -137,7 +138,7 @@ impl Questions {
     pub(super) fn from_scenario(scenario: &Scenario) -> Result<Self, Problem> {
         let judging = Self::to_judge(scenario)?;
         let mut grounds = [traction::Question::from_scenario(scenario)?; LIMITS];
-        for (ground, (_, kind)) in grounds.iter_mut().skip(1).zip(GROUNDS) {
+        for (ground, (_, kind, _)) in grounds.iter_mut().skip(1).zip(GROUNDS) {
             *ground = traction::Question::from_scenario(&on_ground(scenario, kind, None)?)?;
         }
         Ok(Self {

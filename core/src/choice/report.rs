@@ -1,6 +1,5 @@
 //! The topic's table, its readings and its working.
 
-use super::measure::LIMITS;
 use super::work::compared;
 use super::{Answer, GROUNDS, Judged, Measure, Space, VARIED, answer};
 use crate::error::Problem;
@@ -225,16 +224,10 @@ const SHARES: [(&str, &str); 4] = [
 ];
 
 /// Traction limits in the order of the measure: output and symbol.
-const LIMIT_NAMES: [(&str, &str); LIMITS] = [
-    ("layouts.*.limit", "a_x"),
-    (GROUNDS[0].0, "a_w"),
-    (GROUNDS[1].0, "a_c"),
-    (GROUNDS[2].0, "a_v"),
-    (GROUNDS[3].0, "a_d"),
-    (GROUNDS[4].0, "a_e"),
-    (GROUNDS[5].0, "a_s"),
-    (GROUNDS[6].0, "a_i"),
-];
+fn limit_names() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let grounds = GROUNDS.map(|(path, _, symbol)| (path, symbol));
+    std::iter::once(("layouts.*.limit", "a_x")).chain(grounds)
+}
 
 /// Counts of parts: output, its name in the words, symbol, symbol of the cost.
 const COUNTS: [(&str, &str, &str, &str); 6] = [
@@ -334,7 +327,7 @@ fn add_layout(readings: &mut Readings, measure: &Measure, cost: f64) {
     some("layouts.*.energy_per_km", measure.energy_j_m);
     some("layouts.*.range", measure.range_m);
     some("layouts.*.room_share", Some(measure.space.free_share));
-    for ((path, _), limit) in LIMIT_NAMES.iter().zip(measure.limits.iter().flatten()) {
+    for ((path, _), limit) in limit_names().zip(measure.limits.iter().flatten()) {
         some(path, Some(limit.acceleration_m_s2));
     }
     some(
@@ -418,8 +411,8 @@ fn write_layout(sheet: &mut Sheet, measure: &Measure, judged: &Judged, mass_kg: 
     }
     write_parts(sheet, measure, judged.cost);
     write_energy(sheet, measure);
-    for (name, limit) in LIMIT_NAMES.iter().zip(measure.limits.iter().flatten()) {
-        write_limit(sheet, *name, limit, mass_kg);
+    for (name, limit) in limit_names().zip(measure.limits.iter().flatten()) {
+        write_limit(sheet, name, limit, mass_kg);
     }
     let path = ("layouts.*.start_margin", "a_m");
     write_limit(sheet, path, &measure.start, mass_kg);
