@@ -51,12 +51,15 @@ addEventListener("load", async () => {
   try {
     const held = await navigator.serviceWorker.register("sw.js", { updateViaCache: "none" });
     if (navigator.serviceWorker.controller) offer(held.waiting);
-    held.addEventListener("updatefound", () => {
+    const watch = () => {
       const fresh = held.installing;
       fresh?.addEventListener("statechange", () => {
         if (fresh.state === "installed" && navigator.serviceWorker.controller) offer(fresh);
       });
-    });
+    };
+    // One may have been found before this page listened.
+    watch();
+    held.addEventListener("updatefound", watch);
   } catch {
     // Without a worker everything works as long as there is a network.
   }

@@ -56,7 +56,7 @@ async fn a_slider_step_fits_a_frame_and_random_input_leaves_nothing_behind() {
         place(&window, tag).await;
         quick(&window, tag, slider).await;
         // The first inputs fill what is kept: a hundred steps to take back, the courses of runs.
-        fumble(&window, 10).await;
+        fumble(&window, 4).await;
         let before = held(&window).await;
         let count = fumble(&window, 10).await;
         let after = held(&window).await;
