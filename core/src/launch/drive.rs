@@ -64,8 +64,10 @@ impl Car<'_> {
 
     /// Acceleration at which ΣF(a) = m·a + R, from a function that gives ΣF and its slope in a.
     ///
-    /// ΣF is concave in a: each tyre's grip is, and so is the smaller of grip and motor. Newton's steps
-    /// from above therefore come down to the largest root without passing it.
+    /// ΣF is concave in a while both axles carry load: each tyre's grip is, and so is the smaller of grip and
+    /// motor. Newton's steps from above therefore come down to the largest root without passing it. Where lift
+    /// has taken an axle off the ground, ΣF has a corner the other way; there a step that leaves what is known
+    /// to hold the root is taken to the middle of it.
     fn balance(
         &self,
         start: f64,
@@ -74,15 +76,25 @@ impl Car<'_> {
     ) -> f64 {
         let mass_kg = self.question.chassis.mass_kg();
         let mut acceleration = start;
+        let (mut low, mut high) = (f64::NEG_INFINITY, f64::INFINITY);
         for _ in 0..40 {
             let (force_n, slope_kg) = forces(acceleration);
+            if force_n > mass_kg * acceleration + around.resistance_n {
+                low = acceleration;
+            } else {
+                high = acceleration;
+            }
             let falls_kg = mass_kg - slope_kg;
             if falls_kg <= 0.0 {
                 // Every push brings more grip than it costs: only the lift of the front axle ends it.
                 return around.lift_m_s2;
             }
-            let next = (force_n - slope_kg * acceleration - around.resistance_n) / falls_kg;
+            let mut next = (force_n - slope_kg * acceleration - around.resistance_n) / falls_kg;
             let done = (next - acceleration).abs() <= 1e-13 * (1.0 + next.abs());
+            let middle = 0.5 * (low + high);
+            if !done && middle.is_finite() && !(low < next && next < high) {
+                next = middle;
+            }
             acceleration = next;
             if done {
                 break;

@@ -460,3 +460,22 @@ fn a_moment_of_the_run_is_on_the_run() {
     let (still, ..) = at_time(&question, Layout::F1R1, 0.0);
     assert!(still.distance_m.abs() < 1e-12 && still.time_s.abs() < 1e-12);
 }
+
+/// Found by a fuzz target: once lift had taken the rear axle off the ground, the acceleration of a step was
+/// sought in vain, and 20 000 steps were tried.
+#[test]
+fn an_axle_without_load_does_not_hold_the_run_up() {
+    let mut question = question(&[
+        ("vehicle.base", "esker"),
+        ("vehicle.drag_area", "0 m²"),
+        ("vehicle.lift_area_rear", "10 m²"),
+        ("surface.friction_peak", "5"),
+    ]);
+    question.slip = None;
+    question.springs = None;
+    for layout in Layout::ALL {
+        let run = run(&question, layout);
+        assert!(run.marks[MARK_60_MPH].is_some(), "{layout:?}");
+        assert!(run.steps < 1000, "{layout:?}: {} steps", run.steps);
+    }
+}
