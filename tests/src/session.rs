@@ -9,8 +9,7 @@ use std::time::Duration;
 use thirtyfour::prelude::*;
 use tokio::sync::{Mutex, MutexGuard};
 
-/// One browser works at a time: two cores are not enough for more, and a starved page is no finding. The next
-/// one starts meanwhile and waits.
+/// One browser at a time: two cores are not enough for more, and a starved page is no finding.
 static TURN: Mutex<()> = Mutex::const_new(());
 
 /// The built site with the test pages beside it, served; its folder and its address.
@@ -80,19 +79,19 @@ const YARDSTICK: &str = "
 pub struct Window {
     /// Tells the browser what to do.
     pub driver: WebDriver,
-    engine: Engine,
-    turn: MutexGuard<'static, ()>,
+    _engine: Engine,
+    _turn: MutexGuard<'static, ()>,
 }
 
 impl Window {
     /// A window of some browser, of the given width, with extra browser arguments.
     pub async fn open_in(browser: Browser, width: u32, arguments: &[&str]) -> Self {
+        let turn = TURN.lock().await;
         let engine = Engine::start(browser);
         let capabilities = browser.capabilities(&engine, arguments);
         let driver = WebDriver::new(&engine.url, capabilities)
             .await
             .unwrap_or_else(|e| panic!("{browser:?} does not start: {e}"));
-        let turn = TURN.lock().await;
         // A busy machine takes its time; what must be quick is measured, not cut off.
         driver
             .set_script_timeout(Duration::from_secs(100))
@@ -104,8 +103,8 @@ impl Window {
             .expect("a window size");
         Self {
             driver,
-            engine,
-            turn,
+            _engine: engine,
+            _turn: turn,
         }
     }
 
@@ -269,16 +268,9 @@ impl Window {
         panic!("{what}: the best of {ROUNDS} rounds: {best:?}, may be {bounds:?}");
     }
 
-    /// Ends the browser; the next one works meanwhile.
+    /// Ends the browser.
     pub async fn close(self) {
-        let Self {
-            driver,
-            engine,
-            turn,
-        } = self;
-        drop(turn);
-        driver.quit().await.expect("the browser ends");
-        drop(engine);
+        self.driver.clone().quit().await.expect("the browser ends");
     }
 }
 
