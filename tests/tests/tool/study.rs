@@ -66,6 +66,7 @@ fn a_study_that_is_killed_again_and_again_ends_as_one_that_was_not() {
     for (study, seed) in [(&TRACTION[..], 11), (&LAUNCH[..], 12)] {
         let folder = tempfile::tempdir().unwrap();
         let whole = done(folder.path(), &[study, &["-o", "whole.csv"]].concat());
+        let read = |name: &str| std::fs::read(folder.path().join(name)).unwrap();
         let arguments = [study, &["-o", "killed.csv"]].concat();
         let mut draw = Draw::seeded(seed);
         let (mut kills, mut amid) = (0, 0);
@@ -83,11 +84,9 @@ fn a_study_that_is_killed_again_and_again_ends_as_one_that_was_not() {
             let written = std::fs::metadata(&draft).map_or(0, |file| file.len());
             amid += usize::from(written > 1000);
             // Killed after its last row, while it told its summary: then the file has its name and is whole.
-            let named = folder.path().join("killed.csv");
-            if named.exists() {
+            if folder.path().join("killed.csv").exists() {
                 assert!(
-                    std::fs::read(named).unwrap()
-                        == std::fs::read(folder.path().join("whole.csv")).unwrap(),
+                    read("whole.csv") == read("killed.csv"),
                     "half a study has no name"
                 );
                 break;
@@ -96,7 +95,6 @@ fn a_study_that_is_killed_again_and_again_ends_as_one_that_was_not() {
         assert!(amid >= 2, "{kills} kills, {amid} of them amid the rows");
         let last = run_in(folder.path(), &arguments);
         assert_eq!(last.code, Some(0), "{}", last.stderr);
-        let read = |name: &str| std::fs::read(folder.path().join(name)).unwrap();
         assert!(
             read("whole.csv") == read("killed.csv"),
             "{kills} kills: another file"
